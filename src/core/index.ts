@@ -1,0 +1,3 @@
+export type { Finding, Quantity, Severity } from './finding.ts';
+export type { Problem } from './problem.ts';
+export { fail, ok, type Result } from './result.ts';

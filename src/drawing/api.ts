@@ -1,0 +1,75 @@
+import type { Box, Edge, Vec } from '../geometry/index.ts';
+
+/** What a line means; drawing/styles.ts says how each is drawn (ISO 128-2 types and widths). */
+export type LineRole =
+  | 'part'
+  | 'template'
+  | 'as-routed'
+  | 'residue'
+  | 'saw-line'
+  | 'grain'
+  | 'feed'
+  | 'joint'
+  | 'centre'
+  | 'dimension'
+  | 'extension'
+  | 'mark'
+  | 'frame'
+  | 'thin';
+
+export interface PathMark {
+  readonly kind: 'path';
+  readonly role: LineRole;
+  readonly edges: readonly Edge[];
+  /** The edges form a closed loop, so that they can be filled. */
+  readonly closed: boolean;
+  /** `solid` in the line's colour, `tint` a light wash of it; none when absent. */
+  readonly fill?: 'solid' | 'tint';
+}
+
+export interface TextMark {
+  readonly kind: 'text';
+  readonly text: string;
+  /** Left, middle or right end of the baseline. */
+  readonly at: Vec;
+  /** Height of capitals, mm (ISO 3098: 1.8, 2.5, 3.5, 5, 7, 10 …). */
+  readonly height: number;
+  /** Direction of the baseline, rad. */
+  readonly angle: number;
+  readonly align: 'left' | 'middle' | 'right';
+  readonly weight: 'regular' | 'semibold';
+  readonly role: LineRole;
+}
+
+export type Mark = PathMark | TextMark;
+
+/** A drawing in millimetres, y up, drawn in the order of its marks. */
+export interface Scene {
+  readonly marks: readonly Mark[];
+  readonly box: Box;
+}
+
+export type PatternView = 'part' | 'template' | 'as-routed' | 'all';
+
+/** A length to measure across the taped pattern. */
+export interface CheckLength {
+  /** `A`, `B` … as printed. */
+  readonly name: string;
+  readonly from: Vec;
+  readonly to: Vec;
+  /** mm. */
+  readonly nominal: number;
+}
+
+/** One full-size drawing of one part, before it is laid on sheets. */
+export interface Pattern {
+  /** Unique in the design, fit for a file name: `splayed-leg`, `splayed-leg-mirrored`. */
+  readonly name: string;
+  readonly title: string;
+  readonly view: PatternView;
+  readonly mirrored: boolean;
+  readonly scene: Scene;
+  /** Places that a seam should keep away from: corners, joints, small text. With the clearance wanted, mm. */
+  readonly keepOffSeams: readonly { readonly at: Vec; readonly clearance: number }[];
+  readonly checks: readonly CheckLength[];
+}

@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['tests/bench/**'],
+    testTimeout: 60_000,
+    pool: 'threads',
+    coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'html'] },
+    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+  },
+});
