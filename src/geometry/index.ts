@@ -1,6 +1,16 @@
 export type { Arc, Box, Edge, EdgeRole, EdgeTag, Line, Outline, Region, Vec } from './api.ts';
 export { boundsOfEdge, boundsOfEdges, boundsOfRegions, joinBoxes } from './bounds.ts';
+export { clipEdges } from './clip/clip-edges.ts';
 export { arc, curvatureOf, directionAt, lengthOf, line, pointAt, reverseEdge, sweepOf } from './edge.ts';
+export { distanceAlong, type PlaceAlong, placeAlong, pointAlong } from './measure/along.ts';
+export { areaOfOutline, areaOfRegions } from './measure/area.ts';
+export { locate } from './measure/locate.ts';
+export { centroidOfRegions, type Moments, momentsOfRegions } from './measure/moments.ts';
+export { type Nearest, nearestOnEdge, nearestOnEdges } from './measure/nearest.ts';
+export { perimeterOfOutline, perimeterOfRegions } from './measure/perimeter.ts';
+export { circleOutline } from './shapes/circle-outline.ts';
+export { polygonOutline } from './shapes/polygon-outline.ts';
+export { slotOutline } from './shapes/slot-outline.ts';
 export { ANGLE_TOLERANCE, FAIRING_TOLERANCE, POSITION_TOLERANCE } from './tolerance.ts';
 export {
   moveBy,
