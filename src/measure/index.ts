@@ -1,1 +1,6 @@
-export type * from './api.ts';
+export type { AngleStyle, LengthStyle, LengthUnit } from './api.ts';
+export { formatAngle } from './format-angle.ts';
+export { formatLength } from './format-length.ts';
+export { parseAngle } from './parse-angle.ts';
+export { parseLength } from './parse-length.ts';
+export { MM_PER, RAD_PER_DEGREE } from './units.ts';
