@@ -2,6 +2,8 @@ export type { Arc, Box, Edge, EdgeRole, EdgeTag, Line, Outline, Region, Vec } fr
 export { boundsOfEdge, boundsOfEdges, boundsOfRegions, joinBoxes } from './bounds.ts';
 export { clipEdges } from './clip/clip-edges.ts';
 export { arc, curvatureOf, directionAt, lengthOf, line, pointAt, reverseEdge, sweepOf } from './edge.ts';
+export { intersectEdges } from './intersect/intersect-edges.ts';
+export type { EdgeIntersection, Meeting, SharedStretch } from './intersect/outcome.ts';
 export { distanceAlong, type PlaceAlong, placeAlong, pointAlong } from './measure/along.ts';
 export { areaOfOutline, areaOfRegions } from './measure/area.ts';
 export { locate } from './measure/locate.ts';
