@@ -1,4 +1,5 @@
 import type { Box, Edge, Vec } from '../geometry/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
 
 /** What a line means; drawing/styles.ts says how each is drawn (ISO 128-2 types and widths). */
 export type LineRole =
@@ -7,10 +8,16 @@ export type LineRole =
   | 'as-routed'
   | 'residue'
   | 'saw-line'
+  | 'keep-side'
+  | 'against'
   | 'grain'
   | 'feed'
   | 'joint'
   | 'centre'
+  | 'station'
+  | 'check'
+  | 'reference'
+  | 'fixing'
   | 'dimension'
   | 'extension'
   | 'mark'
@@ -23,7 +30,7 @@ export interface PathMark {
   readonly edges: readonly Edge[];
   /** The edges form a closed loop, so that they can be filled. */
   readonly closed: boolean;
-  /** `solid` in the line's colour, `tint` a light wash of it; none when absent. */
+  /** `solid` in the line's colour, `tint` a light wash of it; none when absent. A filled mark has no line round it. */
   readonly fill?: 'solid' | 'tint';
 }
 
@@ -49,7 +56,20 @@ export interface Scene {
   readonly box: Box;
 }
 
+/** What a pattern shows: the part, the template, what the cutter leaves, or all told apart by line type. */
 export type PatternView = 'part' | 'template' | 'as-routed' | 'all';
+
+export interface PatternOptions {
+  readonly view: PatternView;
+  /** Turned over, for the other hand. */
+  readonly mirrored: boolean;
+  /** Name of the maker's design, revision and date, as printed. */
+  readonly design: string;
+  readonly revision: string;
+  readonly date: string;
+  /** How lengths are written beside the pattern. */
+  readonly lengths: LengthStyle;
+}
 
 /** A length to measure across the taped pattern. */
 export interface CheckLength {

@@ -1,0 +1,125 @@
+import type { Box, Edge, Vec } from '../../geometry/index.ts';
+import { flattenEdge } from './flatten.ts';
+import { boxesOverlap, type OrientedBox, segmentMeetsBox, uprightBounds } from './oriented-box.ts';
+
+/**
+ * What is drawn already on a sheet of any size, so that lettering can be placed clear of it: straight pieces of lines
+ * and boxes of text, in cells of a grid. Filled while one drawing is laid out, then thrown away.
+ */
+export interface Occupancy {
+  readonly addEdges: (edges: readonly Edge[]) => void;
+  readonly addBox: (box: OrientedBox) => void;
+  /** Is the box clear of everything added so far? */
+  readonly isFree: (box: OrientedBox) => boolean;
+  /** Is the straight piece clear of the boxes added so far? (Lines may cross lines, never lettering.) */
+  readonly isClearOfBoxes: (from: Vec, to: Vec) => boolean;
+  /** How many of the lines added so far touch the box. */
+  readonly linesIn: (box: OrientedBox) => number;
+}
+
+interface Cell {
+  readonly segments: { readonly from: Vec; readonly to: Vec }[];
+  readonly boxes: OrientedBox[];
+}
+
+/** mm; about the size of a word, so that a query looks into a handful of cells. */
+const CELL = 12;
+/** mm; how far the straight pieces that stand for arcs may lie from them: hidden in the clearance round lettering. */
+const CHORD = 0.05;
+/** A cap on the cells that one line may fill, so that a wild coordinate cannot take all memory. */
+const MOST_CELLS = 250_000;
+
+export function createOccupancy(): Occupancy {
+  const cells = new Map<string, Cell>();
+
+  const cellAt = (column: number, row: number): Cell => {
+    const key = `${column},${row}`;
+    let cell = cells.get(key);
+    if (cell === undefined) {
+      cell = { segments: [], boxes: [] };
+      cells.set(key, cell);
+    }
+    return cell;
+  };
+
+  const addSegment = (from: Vec, to: Vec): void => {
+    const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / CELL));
+    const pieces = Math.min(steps, MOST_CELLS);
+    for (let i = 0; i < pieces; i++) {
+      const a = { x: from.x + ((to.x - from.x) * i) / pieces, y: from.y + ((to.y - from.y) * i) / pieces };
+      const b = {
+        x: from.x + ((to.x - from.x) * (i + 1)) / pieces,
+        y: from.y + ((to.y - from.y) * (i + 1)) / pieces,
+      };
+      const bounds: Box = {
+        minX: Math.min(a.x, b.x),
+        minY: Math.min(a.y, b.y),
+        maxX: Math.max(a.x, b.x),
+        maxY: Math.max(a.y, b.y),
+      };
+      forCells(bounds, (column, row) => {
+        cellAt(column, row).segments.push({ from: a, to: b });
+        return true;
+      });
+    }
+  };
+
+  /** Is the test true in every filled cell that the bounds touch? */
+  const everyCell = (bounds: Box, test: (cell: Cell) => boolean): boolean =>
+    forCells(bounds, (column, row) => {
+      const cell = cells.get(`${column},${row}`);
+      return cell === undefined || test(cell);
+    });
+
+  return {
+    addEdges: (edges) => {
+      for (const edge of edges) {
+        const points = flattenEdge(edge, CHORD);
+        for (let i = 0; i + 1 < points.length; i++) addSegment(points[i]!, points[i + 1]!);
+      }
+    },
+    addBox: (box) => {
+      forCells(uprightBounds(box), (column, row) => {
+        cellAt(column, row).boxes.push(box);
+        return true;
+      });
+    },
+    isFree: (box) =>
+      everyCell(
+        uprightBounds(box),
+        (cell) =>
+          !cell.boxes.some((other) => boxesOverlap(box, other)) &&
+          !cell.segments.some(({ from, to }) => segmentMeetsBox(from, to, box)),
+      ),
+    isClearOfBoxes: (from, to) =>
+      everyCell(
+        {
+          minX: Math.min(from.x, to.x),
+          minY: Math.min(from.y, to.y),
+          maxX: Math.max(from.x, to.x),
+          maxY: Math.max(from.y, to.y),
+        },
+        (cell) => !cell.boxes.some((box) => segmentMeetsBox(from, to, box)),
+      ),
+    linesIn: (box) => {
+      let count = 0;
+      everyCell(uprightBounds(box), (cell) => {
+        for (const { from, to } of cell.segments) if (segmentMeetsBox(from, to, box)) count++;
+        return true;
+      });
+      return count;
+    },
+  };
+}
+
+/** Visits the cells that the bounds touch until one answers no. */
+function forCells(bounds: Box, visit: (column: number, row: number) => boolean): boolean {
+  const left = Math.floor(bounds.minX / CELL);
+  const right = Math.floor(bounds.maxX / CELL);
+  const bottom = Math.floor(bounds.minY / CELL);
+  const top = Math.floor(bounds.maxY / CELL);
+  for (let column = left; column <= right; column++) {
+    for (let row = bottom; row <= top; row++) if (!visit(column, row)) return false;
+  }
+  return true;
+}
