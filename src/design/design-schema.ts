@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import { paperSchema, pinnedGridSchema } from './paper-schema.ts';
+import { dayText, nameText, strictObject, unitsSchema } from './strict-schema.ts';
+import { toolingSchema } from './tooling-schema.ts';
+
+/** What this program writes; raised whenever a file of the version before would be read otherwise. */
+export const DESIGN_VERSION = 1;
+
+export const patternViewSchema = z.enum(['part', 'template', 'as-routed', 'all']);
+
+export const patternRequestSchema = strictObject({
+  part: nameText,
+  view: patternViewSchema,
+  mirrored: z.boolean(),
+});
+
+/**
+ * The file a maker keeps. Lengths and angles stay as they were typed. The form's text is kept line by line inside the
+ * design, so that an old template fits for ever, whatever becomes of the form.
+ */
+export const designSchema = strictObject({
+  legwright: z.literal(DESIGN_VERSION),
+  name: nameText,
+  revision: strictObject({ index: nameText.max(12), date: dayText }),
+  units: unitsSchema,
+  form: strictObject({
+    name: nameText,
+    version: z.int().min(1),
+    text: z.array(z.string().max(10_000)).min(1).max(20_000),
+  }),
+  /** As typed; what is not given takes the form's default. */
+  parameters: z.record(nameText, z.union([z.string().max(64), z.number(), z.boolean()])),
+  tooling: toolingSchema,
+  paper: paperSchema,
+  patterns: z.array(patternRequestSchema).min(1).max(500),
+  /** By the pattern's name. */
+  grids: z.record(nameText, pinnedGridSchema),
+  /** Room for what is measured on the work itself; nothing is read from it yet, so nothing may stand in it. */
+  measured: strictObject({}),
+});
+
+type DeepReadonly<T> = T extends object ? { readonly [K in keyof T]: DeepReadonly<T[K]> } : T;
+
+export type Design = DeepReadonly<z.output<typeof designSchema>>;
+export type PatternRequest = Design['patterns'][number];
+export type PinnedGrid = DeepReadonly<z.output<typeof pinnedGridSchema>>;
+export type TypedPaper = Design['paper'];
+export type TypedTooling = Design['tooling'];
+export type TypedLength = string | number;

@@ -1,0 +1,9 @@
+import { type Design, designSchema } from './design-schema.ts';
+
+/**
+ * The text of a design file: names in the order of the schema, two blanks a level, a line break at the end. The same
+ * design always gives the same text, and reading it gives the design back. A design that breaks its own schema throws.
+ */
+export function writeDesign(design: Design): string {
+  return `${JSON.stringify(designSchema.parse(design), null, 2)}\n`;
+}
