@@ -1,6 +1,6 @@
 import type { Arc, Box, Edge, Vec } from '../api.ts';
 import { boundsOfEdge } from '../bounds.ts';
-import { pointAt, sweepOf } from '../edge.ts';
+import { lengthOf, pointAt, sweepOf } from '../edge.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
 import { distance } from '../vec.ts';
 
@@ -98,7 +98,10 @@ function cutsOf(edge: Edge, box: Box): Cut[] {
       }
     }
   }
-  return cuts.sort((a, b) => a.t - b.t);
+  cuts.sort((a, b) => a.t - b.t);
+  // Through a corner of the box both borders cut at one place.
+  const least = POSITION_TOLERANCE / lengthOf(edge);
+  return cuts.filter((cut, i) => i === 0 || cut.t - cuts[i - 1]!.t > least);
 }
 
 /** The two half chords of a circle at a distance from its centre; none when it only touches. */
