@@ -2,3 +2,4 @@ export type { Finding, Quantity, Severity } from './finding.ts';
 export { nearestName } from './nearest.ts';
 export type { Problem } from './problem.ts';
 export { fail, ok, type Result } from './result.ts';
+export { sha256 } from './sha256.ts';

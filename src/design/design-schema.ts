@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { DeepReadonly } from './deep-readonly.ts';
 import { paperSchema, pinnedGridSchema } from './paper-schema.ts';
 import { dayText, nameText, strictObject, unitsSchema } from './strict-schema.ts';
 import { toolingSchema } from './tooling-schema.ts';
@@ -38,8 +39,6 @@ export const designSchema = strictObject({
   /** Room for what is measured on the work itself; nothing is read from it yet, so nothing may stand in it. */
   measured: strictObject({}),
 });
-
-type DeepReadonly<T> = T extends object ? { readonly [K in keyof T]: DeepReadonly<T[K]> } : T;
 
 export type Design = DeepReadonly<z.output<typeof designSchema>>;
 export type PatternRequest = Design['patterns'][number];

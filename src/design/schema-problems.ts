@@ -12,9 +12,12 @@ export function checkBySchema<T>(source: JsonSource, schema: z.ZodType<T>, prefi
   return fail(...parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, source, prefix)));
 }
 
-/** A problem met later (in the form, a length, the tooling), shown where its value stands in the file. */
-export function placeProblem(source: JsonSource, path: JsonPath, problem: Problem): Problem {
-  return { ...problem, file: source.file, path: wordsOf(path), ...placeOfValue(source, path) };
+/** Problems met later (in the form, a length, the tooling), shown where their values stand in the file. */
+export function placeProblems(source: JsonSource, problems: readonly Problem[]): readonly Problem[] {
+  return problems.map((problem) => {
+    if (problem.file !== undefined || problem.path === undefined) return { file: source.file, ...problem };
+    return { ...problem, file: source.file, ...placeOfValue(source, problem.path.split('.')) };
+  });
 }
 
 function problemsOfIssue(issue: z.core.$ZodIssue, source: JsonSource, prefix: string): readonly Problem[] {

@@ -6,6 +6,7 @@ export const cutterSchema = strictObject({
   name: nameText.optional(),
   diameter: typedLength,
   cuttingLength: typedLength,
+  shank: typedLength.optional(),
 });
 
 /** What follows the template. */
@@ -39,6 +40,7 @@ export const toolingSchema = strictObject({
   templateThickness: typedLength,
   runOn: typedLength,
   sawAllowance: typedLength,
+  endAllowance: typedLength.optional(),
   cutters: z.array(cutterSchema).max(200),
   blades: z.array(bladeSchema).max(200),
 });
