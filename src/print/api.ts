@@ -52,3 +52,8 @@ export interface SheetPlan {
   readonly places: number;
   readonly sheets: readonly Sheet[];
 }
+
+export interface PlanOptions {
+  /** The grid of an earlier plan, kept so that sheets whose content did not change need not be printed again. */
+  readonly pinned?: SheetGrid;
+}

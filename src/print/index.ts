@@ -1,1 +1,5 @@
 export type * from './api.ts';
+export { type Correction, calibrate, type PaperAxis } from './calibrate.ts';
+export { chooseGrid } from './choose-grid.ts';
+export { allRound, paperNamed, paperNames, paperOf, rollOf, sheetOf } from './papers.ts';
+export { planSheets } from './plan-sheets.ts';

@@ -1,0 +1,59 @@
+import { type Mark, type Pattern, type TextMark, widthOfText } from '../../drawing/index.ts';
+import { add, boundsOfEdges, type Edge, leftOf, line, polar, scale, type Vec } from '../../geometry/index.ts';
+
+/** Room round a text as shares of the height of capitals: generous, so that no letter is cut. */
+const BESIDE = 0.1;
+const BELOW_BASELINE = 0.35;
+const ABOVE_BASELINE = 1.1;
+const TEXT_TAG = { id: 'text', role: 'left' } as const;
+
+/** What must be printed of a pattern: its linework, and the boxes round its texts. */
+export interface Content {
+  readonly edges: readonly Edge[];
+  readonly textBoxes: readonly (readonly Edge[])[];
+  /** About the middle of it all; patterns are turned about this. */
+  readonly centre: Vec;
+  /** No content lies farther than this from the centre, mm. */
+  readonly reach: number;
+}
+
+export function contentOf(pattern: Pattern): Content {
+  const textBoxes = pattern.scene.marks.filter(isText).map(boxRoundText);
+  const edges = [
+    ...pattern.scene.marks.flatMap((mark) => (mark.kind === 'path' ? mark.edges : [])),
+    ...textBoxes.flat(),
+  ];
+  if (edges.length === 0) return { edges, textBoxes, centre: { x: 0, y: 0 }, reach: 0 };
+  const box = boundsOfEdges(edges);
+  const centre = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  let reach = 0;
+  for (const edge of edges) {
+    const { minX, minY, maxX, maxY } = boundsOfEdges([edge]);
+    for (const x of [minX, maxX]) {
+      for (const y of [minY, maxY]) reach = Math.max(reach, Math.hypot(x - centre.x, y - centre.y));
+    }
+  }
+  return { edges, textBoxes, centre, reach };
+}
+
+function isText(mark: Mark): mark is TextMark {
+  return mark.kind === 'text';
+}
+
+/** Four lines round a text, a little too large rather than too small. */
+export function boxRoundText(mark: TextMark): Edge[] {
+  const along = polar(mark.angle);
+  const up = leftOf(along);
+  const width = widthOfText(mark.text, mark.height, mark.weight);
+  const room = BESIDE * mark.height;
+  const start = mark.align === 'left' ? 0 : mark.align === 'middle' ? -width / 2 : -width;
+  const corner = (s: number, t: number): Vec =>
+    add(mark.at, add(scale(along, start + s), scale(up, t * mark.height)));
+  const corners = [
+    corner(-room, -BELOW_BASELINE),
+    corner(width + room, -BELOW_BASELINE),
+    corner(width + room, ABOVE_BASELINE),
+    corner(-room, ABOVE_BASELINE),
+  ];
+  return corners.map((from, i) => line(from, corners[(i + 1) % 4]!, TEXT_TAG));
+}

@@ -1,0 +1,121 @@
+/** A place in the grid: column from the left, row upwards, both whole numbers of any sign. */
+export interface Cell {
+  readonly column: number;
+  readonly row: number;
+}
+
+/** Choices tried before the search settles for the best found: keeps hostile content in bounded time. */
+const MOST_TRIALS = 4000;
+
+/**
+ * The smallest set of cells that has every forced cell, at least one cell of every wish, and hangs together by seams
+ * (cells that share a side). Nothing when it would have more than `most` cells.
+ * Exact up to two pieces to be joined and MOST_TRIALS choices; beyond that as good as was found.
+ */
+export function fewestCells(
+  forced: readonly Cell[],
+  wishes: readonly (readonly Cell[])[],
+  most: number,
+): Cell[] | undefined {
+  const open = wishes.filter((wish) => !wish.some((cell) => forced.some((known) => isSame(known, cell))));
+  const state: Search = { best: undefined, most, trials: 0 };
+  choose([...forced], open, state);
+  return state.best;
+}
+
+interface Search {
+  best: Cell[] | undefined;
+  most: number;
+  trials: number;
+}
+
+function choose(chosen: readonly Cell[], open: readonly (readonly Cell[])[], state: Search): void {
+  if (chosen.length > state.most || (state.best !== undefined && state.trials > MOST_TRIALS)) return;
+  state.trials++;
+  const [wish, ...others] = open;
+  if (wish === undefined) {
+    const joined = joinUp(chosen, state.most);
+    if (joined !== undefined && joined.length <= state.most) {
+      state.best = joined;
+      state.most = joined.length - 1;
+    }
+    return;
+  }
+  const granting = [...wish].sort((a, b) => granted(b, others) - granted(a, others));
+  for (const cell of granting) {
+    const left = others.filter((other) => !other.some((known) => isSame(known, cell)));
+    choose([...chosen, cell], left, state);
+  }
+}
+
+function granted(cell: Cell, wishes: readonly (readonly Cell[])[]): number {
+  return wishes.filter((wish) => wish.some((known) => isSame(known, cell))).length;
+}
+
+/** The cells with as few more as join all of them by sides: the two nearest pieces first. */
+function joinUp(cells: readonly Cell[], most: number): Cell[] | undefined {
+  let pieces = piecesOf(cells);
+  let all = [...cells];
+  while (pieces.length > 1) {
+    const between = shortestJoin(pieces);
+    all = [...all, ...between];
+    if (all.length > most) return undefined;
+    pieces = piecesOf(all);
+  }
+  return all;
+}
+
+function piecesOf(cells: readonly Cell[]): Cell[][] {
+  const left = new Map(cells.map((cell) => [keyOf(cell), cell]));
+  const pieces: Cell[][] = [];
+  for (const start of cells) {
+    if (!left.delete(keyOf(start))) continue;
+    const piece = [start];
+    for (const cell of piece) {
+      for (const beside of neighboursOf(cell)) {
+        const known = left.get(keyOf(beside));
+        if (known !== undefined && left.delete(keyOf(beside))) piece.push(known);
+      }
+    }
+    pieces.push(piece);
+  }
+  return pieces;
+}
+
+function shortestJoin(pieces: readonly (readonly Cell[])[]): Cell[] {
+  let best: { from: Cell; to: Cell; apart: number } | undefined;
+  for (let i = 0; i < pieces.length; i++) {
+    for (const from of pieces[i]!) {
+      for (const to of pieces.slice(i + 1).flat()) {
+        const apart = Math.abs(from.column - to.column) + Math.abs(from.row - to.row);
+        if (best === undefined || apart < best.apart) best = { from, to, apart };
+      }
+    }
+  }
+  if (best === undefined) return [];
+  const cells: Cell[] = [];
+  let { column, row } = best.from;
+  while (column !== best.to.column || row !== best.to.row) {
+    if (column !== best.to.column) column += Math.sign(best.to.column - column);
+    else row += Math.sign(best.to.row - row);
+    if (column !== best.to.column || row !== best.to.row) cells.push({ column, row });
+  }
+  return cells;
+}
+
+export function neighboursOf({ column, row }: Cell): Cell[] {
+  return [
+    { column: column - 1, row },
+    { column: column + 1, row },
+    { column, row: row - 1 },
+    { column, row: row + 1 },
+  ];
+}
+
+function keyOf(cell: Cell): string {
+  return `${cell.column},${cell.row}`;
+}
+
+export function isSame(a: Cell, b: Cell): boolean {
+  return a.column === b.column && a.row === b.row;
+}

@@ -1,0 +1,80 @@
+import { spansBetween, type TurnedContent } from './pieces.ts';
+
+/** Content that only touches a sheet's border within this, mm, is not on the sheet. */
+export const TOUCH = 1e-6;
+
+/** Sheets repeat every step; each shows half an overlap more on every side. All mm. */
+export interface Tile {
+  readonly stepX: number;
+  readonly stepY: number;
+  readonly half: number;
+}
+
+/** Shifts of the grid in x for which at least `count` sheets are needed. */
+export interface ForcedRange {
+  readonly from: number;
+  readonly to: number;
+  readonly count: number;
+}
+
+/**
+ * For a grid whose row borders lie at y = `shiftY` + j · stepY: for every shift in x, in [0, stepX), how many sheets
+ * show something that no neighbour shows as well. That many are needed at the least. With `slackX` and `slackY` (mm)
+ * the counts hold for all shifts, and all content moved, by up to so much: a lower bound for all of them together.
+ */
+export function forcedCounts(
+  content: TurnedContent,
+  tile: Tile,
+  shiftY: number,
+  slackX: number,
+  slackY: number,
+): ForcedRange[] {
+  const { stepX, stepY, half } = tile;
+  const insetX = half + Math.max(slackX, TOUCH);
+  const insetY = half + Math.max(slackY, TOUCH);
+  const ownWidth = stepX - 2 * insetX;
+  const events: [number, number][] = [];
+  if (ownWidth > 0 && stepY > 2 * insetY) {
+    const firstRow = Math.floor((content.box.minY - shiftY) / stepY);
+    const lastRow = Math.floor((content.box.maxY - shiftY) / stepY);
+    for (let row = firstRow; row <= lastRow; row++) {
+      const low = shiftY + row * stepY;
+      const spans = spansBetween(content, low + insetY, low + stepY - insetY, ownWidth);
+      for (let k = 0; k < spans.length; k += 2) addSpan(events, spans[k]!, spans[k + 1]!, stepX, insetX);
+    }
+  }
+  return sweep(events, stepX);
+}
+
+/** The sheet in column i shows the span exclusively for shifts in (from − (i + 1) step + inset, to − i step − inset). */
+function addSpan(events: [number, number][], from: number, to: number, step: number, inset: number): void {
+  const first = Math.floor((from + inset) / step) - 1;
+  const last = Math.ceil((to - inset) / step);
+  for (let column = first; column <= last; column++) {
+    const start = Math.max(0, from - (column + 1) * step + inset);
+    const end = Math.min(step, to - column * step - inset);
+    if (start < end) events.push([start, 1], [end, -1]);
+  }
+}
+
+function sweep(events: [number, number][], step: number): ForcedRange[] {
+  events.sort((a, b) => a[0] - b[0]);
+  const ranges: ForcedRange[] = [];
+  let at = 0;
+  let count = 0;
+  for (const [place, change] of events) {
+    if (place > at) {
+      ranges.push({ from: at, to: place, count });
+      at = place;
+    }
+    count += change;
+  }
+  if (step > at) ranges.push({ from: at, to: step, count });
+  return ranges;
+}
+
+export function leastForced(ranges: readonly ForcedRange[]): number {
+  let least = Infinity;
+  for (const range of ranges) least = Math.min(least, range.count);
+  return least;
+}

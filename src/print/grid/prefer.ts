@@ -1,0 +1,83 @@
+import type { Vec } from '../../geometry/index.ts';
+import type { Cell } from './cover.ts';
+import { placingsAt } from './fewest.ts';
+import { forcedCounts, leastForced, type Tile } from './forced.ts';
+import type { TurnedContent } from './pieces.ts';
+import { disturbance, type KeepOff, offCentre } from './score.ts';
+
+/** Shifts tried along each direction of a grid: enough to step over a corner's clearance on common paper. */
+const TRIES_Y = 40;
+const TRIES_X = 6;
+/** Disturbance smaller than this is none. */
+const NOTHING = 1e-9;
+
+/** A grid of the fewest sheets with what speaks against it. */
+export interface Preference {
+  readonly shift: Vec;
+  readonly cells: readonly Cell[];
+  readonly disturbance: number;
+  readonly offCentre: number;
+}
+
+/**
+ * Among all grids at one turn that need no more than `most` sheets, the one whose seams disturb least, and then the one
+ * in which the pattern lies most evenly on its sheets. `extraY` are shifts to try besides the even steps.
+ */
+export function preferredShift(
+  content: TurnedContent,
+  keepOff: KeepOff,
+  tile: Tile,
+  most: number,
+  extraY: readonly number[],
+): Preference | undefined {
+  if (leastForced(forcedCounts(content, tile, 0, 0, tile.stepY / 2)) > most) return undefined;
+  let best: Preference | undefined;
+  for (const shiftY of shiftsToTry(content.box.minY, content.box.maxY, tile.stepY, TRIES_Y, extraY)) {
+    for (const { from, to, cells } of placingsAt(content, tile, shiftY, () => most)) {
+      for (const shiftX of shiftsWithin(from, to, content, tile)) {
+        const shift = { x: shiftX, y: shiftY };
+        const option = {
+          shift,
+          cells,
+          disturbance: disturbance(keepOff, cells, tile, shift),
+          offCentre: offCentre(content, cells, tile, shift),
+        };
+        if (best === undefined || isBetter(option, best)) best = option;
+      }
+    }
+  }
+  return best;
+}
+
+export function isBetter(a: Preference, b: Preference): boolean {
+  if (Math.abs(a.disturbance - b.disturbance) > NOTHING) return a.disturbance < b.disturbance;
+  return a.offCentre < b.offCentre - NOTHING;
+}
+
+export function isUndisturbed(option: Preference): boolean {
+  return option.disturbance <= NOTHING;
+}
+
+/** Even steps over one period, and the shifts that put the content in the middle of an even or odd run of sheets. */
+function shiftsToTry(
+  low: number,
+  high: number,
+  step: number,
+  tries: number,
+  extra: readonly number[],
+): number[] {
+  const middle = (low + high) / 2;
+  const even = Array.from({ length: tries }, (_, i) => (i * step) / tries);
+  return [middle, middle + step / 2, ...extra, ...even].map(
+    (shift) => shift - step * Math.floor(shift / step),
+  );
+}
+
+function shiftsWithin(from: number, to: number, content: TurnedContent, tile: Tile): number[] {
+  const inside = Array.from({ length: TRIES_X }, (_, i) => from + ((i + 0.5) / TRIES_X) * (to - from));
+  const middle = (content.box.minX + content.box.maxX) / 2;
+  const centred = [middle, middle + tile.stepX / 2]
+    .map((shift) => shift - tile.stepX * Math.floor(shift / tile.stepX))
+    .filter((shift) => shift > from && shift < to);
+  return [...centred, ...inside];
+}
