@@ -13,7 +13,13 @@ export { perimeterOfOutline, perimeterOfRegions } from './measure/perimeter.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
-export { ANGLE_TOLERANCE, FAIRING_TOLERANCE, POSITION_TOLERANCE } from './tolerance.ts';
+export {
+  ANGLE_TOLERANCE,
+  FAIRING_TOLERANCE,
+  POSITION_TOLERANCE,
+  RESIDUE_TOLERANCE,
+  SMOOTH_TURN,
+} from './tolerance.ts';
 export {
   moveBy,
   type Similarity,

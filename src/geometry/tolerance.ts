@@ -11,3 +11,30 @@ export const ANGLE_TOLERANCE = 1e-9;
 
 /** How far (mm) the arcs that stand for a batten curve may lie from it. Stated on the paper as well. */
 export const FAIRING_TOLERANCE = 0.005;
+
+/** Ends closer than this (mm) become one vertex of an arrangement: above rounding, a tenth of one place. */
+export const VERTEX_SNAP = 1e-8;
+
+/**
+ * Two carriers nearer to each other than this (mm) are not told apart: the rounding of a circle of 1e6 mm radius is
+ * 2e-10 mm. An end this near to an edge lies on it; a touch no deeper than this is a touch.
+ */
+export const CARRIER_TOLERANCE = 1e-9;
+
+/**
+ * An arc of larger radius (mm) is written as a line: the rounding of its centre would reach 1e-8 mm, and over 100 mm the
+ * line strays by 1e-4 mm and turns by 5e-6 rad only.
+ */
+export const STRAIGHT_RADIUS = 1e7;
+
+/**
+ * Wood left or lost that reaches less than this (mm) from the line is none: half of what a pattern on paper promises
+ * (0.02 mm), far below what a cutter's runout leaves.
+ */
+export const RESIDUE_TOLERANCE = 0.01;
+
+/**
+ * Edges that turn by less than this (rad) carry each other on: in so blunt an inside corner a cutter of 50 mm leaves
+ * 0.0013 mm.
+ */
+export const SMOOTH_TURN = 0.02;

@@ -1,3 +1,4 @@
+import type { Severity } from '../core/index.ts';
 import type { Edge, Region, Vec } from '../geometry/index.ts';
 
 /** What follows the template: diameters in mm. */
@@ -21,6 +22,8 @@ export interface Cutter {
   readonly diameter: number;
   /** mm of cutting edge. */
   readonly cuttingLength: number;
+  /** Diameter of the shank, mm; where it is not known, a plan that depends on it says so. */
+  readonly shank?: number;
 }
 
 export interface Blade {
@@ -39,6 +42,8 @@ export interface Tooling {
   readonly runOn: number;
   /** Wood left outside the line by the saw, mm. */
   readonly sawAllowance: number;
+  /** Wood left beyond sawn and joint ends until they are trimmed, mm; absent: as usual, see usualEndAllowance. */
+  readonly endAllowance?: number;
   /** The maker's other cutters, from which a better one may be named. */
   readonly cutters: readonly Cutter[];
   readonly blades: readonly Blade[];
@@ -80,14 +85,74 @@ export interface DepthPlan {
   readonly possible: boolean;
   readonly passes: readonly Pass[];
   /** Why a plan fails, or what to watch, one sentence each. */
-  readonly remarks: readonly {
-    readonly code: string;
-    readonly grave: boolean;
-    readonly words: string;
-    readonly measured: number;
-    readonly limit: number;
-    readonly cure?: string;
-  }[];
+  readonly remarks: readonly DepthRemark[];
+}
+
+export interface DepthRemark {
+  readonly code: string;
+  /** `stop` when no plan is possible because of it. */
+  readonly severity: Severity;
+  readonly words: string;
+  /** mm. */
+  readonly measured: number;
+  /** mm. */
+  readonly limit: number;
+  readonly cure?: string;
+}
+
+/** Where the template's edge stands for one edge of the part. */
+export interface EdgeOffset {
+  /** Identity of the part's edge. */
+  readonly edge: string;
+  /** mm from the part's edge into the wood; negative out of it. */
+  readonly offset: number;
+  /** For an edge of an opening: by how much the template's opening is wider than the part's, mm (twice the offset). */
+  readonly across?: number;
+}
+
+/** How the template passes a run of edges that are not routed. */
+export interface Gap {
+  /** The edges passed over, in the order of the outline. */
+  readonly edges: readonly string[];
+  /**
+   * `end`: the routed edges run on and a line closes them. `meet`: they meet before that. `bridge`: they face each other
+   * and the template runs straight across. `around`: each end of the run has its own run-on, the rest stays as it is.
+   */
+  readonly kind: 'end' | 'meet' | 'bridge' | 'around';
+  /** The least that the template runs on past the wood's corner at either side, mm. */
+  readonly runOn: number;
+  /** Corner of the part where it falls shortest. */
+  readonly at: Vec;
+}
+
+/** An inside cut: what the template needs and what the cutter reaches from the plunge. */
+export interface RoutedOpening {
+  readonly name: string;
+  /** Edges of the part's hole, none twice. */
+  readonly edges: readonly string[];
+  /** Opening to cut in the template; empty when a small guide leaves none. */
+  readonly template: readonly Region[];
+  /** Wood that the cutter takes away. */
+  readonly cut: readonly Region[];
+  /**
+   * Whether the guide can stand at the plunge: `free`; `tight` when it lies in the waste but the guide would cover the
+   * template; `outside` the waste; `missing` when none is declared.
+   */
+  readonly plunge: 'free' | 'tight' | 'outside' | 'missing';
+  readonly at: Vec;
+  /** Room from the plunge to the template's edge, mm (negative: on the template). */
+  readonly room: number;
+}
+
+export interface Fixing {
+  /** `waste` holds the waste of an opening down to the bench, so that it cannot fly when it comes free. */
+  readonly kind: 'screw' | 'tape' | 'waste';
+  readonly at: Vec;
+  /** mm; of a screw the room it takes. */
+  readonly width: number;
+  readonly height: number;
+  /** Direction of the height, rad from +y anticlockwise. */
+  readonly turn: number;
 }
 
 /** Everything that follows from a part and the tooling. */
@@ -100,22 +165,26 @@ export interface Routing {
   /** What the cutter leaves, sawn ends as drawn. */
   readonly asRouted: readonly Region[];
   readonly differences: readonly Difference[];
-  /** Blank at the saw allowance. */
+  /** Blank at the saw allowance, ends at the end allowance, edges that stay as the board came not grown. */
   readonly blank: readonly Region[];
+  /** Wood beyond sawn and joint ends in the blank, mm. */
+  readonly endAllowance: number;
+  /** Every routed edge, in the order of the outline, none twice. */
+  readonly offsets: readonly EdgeOffset[];
+  readonly gaps: readonly Gap[];
+  readonly openings: readonly RoutedOpening[];
+  /** Where the template lies while the machine is used, the face side of the part up. */
+  readonly templateSide: 'above' | 'below';
   readonly feed: readonly FeedRun[];
-  /** Places to screw (`screw`) or tape (`tape`) the template, mm. */
-  readonly fixings: readonly {
-    readonly kind: 'screw' | 'tape';
-    readonly at: Vec;
-    readonly width: number;
-    readonly height: number;
-    readonly turn: number;
-  }[];
+  /** Places to screw or tape the template, clear of the cutter's path. */
+  readonly fixings: readonly Fixing[];
   readonly depth: DepthPlan;
   /** Tightest hollow of the routed edges; absent when every routed edge is straight or bulges. Radius 0 is a sharp inside corner. */
   readonly tightest?: { readonly radius: number; readonly at: Vec; readonly edge: string };
   /** Largest cutter of the maker's list that reaches everywhere with this guide kind; absent when none does. */
   readonly largestCutter?: Cutter;
   /** Widest blade of the list that follows the saw line; absent when none does. */
-  readonly blade?: { readonly blade: Blade; readonly leastRadius: number; readonly tightestCurve: number };
+  readonly blade?: { readonly blade: Blade; readonly leastRadius: number };
+  /** Tightest hollow of the saw line, mm, and where; absent when it has none. Sharp inside corners are sawn from both sides. */
+  readonly tightestCurve?: { readonly radius: number; readonly at: Vec };
 }
