@@ -1,0 +1,131 @@
+import { checkPart } from '../checks/index.ts';
+import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
+import { routePart, type Tooling } from '../routing/index.ts';
+import type { Sketch, SketchedPart } from '../sketch/index.ts';
+import type { Computed, ComputedPart, Wanted } from './computed.ts';
+import type { Design, PatternRequest } from './design-schema.ts';
+import { formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
+import { lengthStyleOf } from './length-style.ts';
+import { type Memo, remember } from './memo.ts';
+import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
+import { resolvePaper } from './resolve-paper.ts';
+import { resolveTooling } from './resolve-tooling.ts';
+
+export interface ComputeOptions {
+  readonly wanted?: Wanted;
+  /** Kept by the caller from one computation to the next; without it everything is computed anew. */
+  readonly memo?: Memo;
+  /** Told before each step that may take long. */
+  readonly onStep?: (done: number, total: number, words: string) => void;
+}
+
+/**
+ * Everything that follows from a design: the whole engine. Pure: it reads no file and no clock, and the same design gives
+ * the same outcome with any memo.
+ *
+ *     form ─▶ values ─▶ sketch ─▶ each part: routing ─▶ findings
+ *                                         └─▶ each pattern: drawing ─▶ sheets on the pinned grid ─▶ digests
+ *
+ * Each step is remembered by the hash of all that it depends on, so that a change recomputes only what follows from it:
+ * another paper draws nothing anew, another cutter evaluates no form. Problems carry the path in the design of what cannot
+ * be used; `placeProblems` shows them in the file.
+ */
+export function compute(design: Design, options: ComputeOptions = {}): Result<Computed> {
+  const { wanted = {}, memo = new Map() } = options;
+  const sketch = sketchIn(design, memo);
+  const tooling = resolveTooling(design.tooling, design.units.length);
+  const paper = resolvePaper(design.paper, design.units.length);
+  if (!sketch.ok || !tooling.ok || !paper.ok) {
+    return fail(...[sketch, tooling, paper].flatMap((each) => (each.ok ? [] : each.problems)));
+  }
+  const requests = wanted.patterns ?? design.patterns;
+  const drawingRequests = wanted.drawings ?? [];
+  const strangers = unknownParts([...requests, ...drawingRequests], sketch.value.parts);
+  if (strangers.length > 0) return fail(...strangers);
+
+  const announce = countSteps(
+    options,
+    sketch.value.parts.length + 2 * requests.length + drawingRequests.length,
+  );
+  const parts = sketch.value.parts.map((part) => {
+    announce(`routing of ${part.label}`);
+    return routeIn(part, tooling.value, memo);
+  });
+  const stageOf = (request: PatternRequest): PatternStage => ({
+    design,
+    request,
+    tooling: tooling.value,
+    paper: paper.value,
+    memo,
+    announce,
+    ...partNamed(request.part, parts),
+  });
+  const laid = requests.map((request) => layForDesign(stageOf(request)));
+  const problems = laid.flatMap((each) => (each.ok ? [] : each.problems));
+  if (problems.length > 0) return fail(...problems);
+  const patterns = laid.flatMap((each) => (each.ok ? [each.value] : []));
+  return ok({
+    design,
+    lengths: lengthStyleOf(design),
+    sketch: sketch.value,
+    parts,
+    patterns,
+    drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
+    findings: gravestFirst(parts.flatMap((each) => findingsIn(each, tooling.value, memo))),
+    grids: gridsAfter(design.grids, patterns),
+  });
+}
+
+function sketchIn(design: Design, memo: Memo): Result<Sketch> {
+  const { text } = design.form;
+  const inputs = [text, design.parameters, design.units.length];
+  return remember(memo, { stage: 'sketch', inputs }, () => {
+    const form = remember(memo, { stage: 'form', inputs: [text] }, () => formOfDesign(design));
+    if (!form.ok) return form;
+    const values = valuesOfDesign(design, form.value);
+    return values.ok ? sketchOfDesign(form.value, values.value) : values;
+  });
+}
+
+function routeIn(part: SketchedPart, tooling: Tooling, memo: Memo): ComputedPart {
+  return {
+    part,
+    routing: remember(memo, { stage: 'routing', inputs: [part, tooling] }, () => routePart(part, tooling)),
+  };
+}
+
+function findingsIn({ part, routing }: ComputedPart, tooling: Tooling, memo: Memo): readonly Finding[] {
+  return remember(memo, { stage: 'findings', inputs: [part, tooling] }, () => checkPart(part, routing));
+}
+
+/** Parts that patterns are asked of and the form does not have. Paths hold where the requests are the design's own. */
+function unknownParts(
+  requests: readonly PatternRequest[],
+  parts: readonly SketchedPart[],
+): readonly Problem[] {
+  const names = parts.map(({ name }) => name);
+  return requests.flatMap(({ part }, at) => {
+    if (names.includes(part)) return [];
+    const expected = `one of: ${names.join(', ')}`;
+    const message = `The form has no part called "${part}" at these parameters: expected ${expected}.`;
+    return [{ code: 'design.unknown-part', message, path: `patterns.${at}.part`, found: part, expected }];
+  });
+}
+
+/** The requests were checked against the parts: another name is a programmer's mistake. */
+function partNamed(name: string, parts: readonly ComputedPart[]): ComputedPart {
+  const found = parts.find(({ part }) => part.name === name);
+  if (!found) throw new RangeError(`no such part: ${name}`);
+  return found;
+}
+
+function countSteps({ onStep }: ComputeOptions, total: number): (words: string) => void {
+  let done = 0;
+  return (words) => onStep?.(done++, total, words);
+}
+
+const GRAVITY: readonly Severity[] = ['stop', 'caution', 'note'];
+
+function gravestFirst(findings: readonly Finding[]): readonly Finding[] {
+  return findings.toSorted((a, b) => GRAVITY.indexOf(a.severity) - GRAVITY.indexOf(b.severity));
+}

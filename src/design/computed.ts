@@ -1,0 +1,42 @@
+import type { Finding } from '../core/index.ts';
+import type { Pattern } from '../drawing/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
+import type { SheetPlan } from '../print/index.ts';
+import type { Routing } from '../routing/index.ts';
+import type { Sketch, SketchedPart } from '../sketch/index.ts';
+import type { Design, PatternRequest, PinnedGrid } from './design-schema.ts';
+
+/** Which outputs are asked for; what is left out costs nothing. */
+export interface Wanted {
+  /** Patterns to lay on sheets, in place of those that the design asks for. */
+  readonly patterns?: readonly PatternRequest[];
+  /** Patterns drawn in one piece, not laid on sheets. */
+  readonly drawings?: readonly PatternRequest[];
+}
+
+export interface ComputedPart {
+  readonly part: SketchedPart;
+  readonly routing: Routing;
+}
+
+export interface ComputedPattern {
+  readonly request: PatternRequest;
+  readonly pattern: Pattern;
+  readonly plan: SheetPlan;
+  /** What is printed on each sheet, in a few digits: a sheet with the same digest need not be printed again. */
+  readonly digests: readonly string[];
+}
+
+/** Everything that follows from a design. */
+export interface Computed {
+  readonly design: Design;
+  readonly lengths: LengthStyle;
+  readonly sketch: Sketch;
+  readonly parts: readonly ComputedPart[];
+  readonly patterns: readonly ComputedPattern[];
+  readonly drawings: readonly { readonly request: PatternRequest; readonly pattern: Pattern }[];
+  /** Graver ones first. */
+  readonly findings: readonly Finding[];
+  /** The design's pinned grids with those of the patterns laid out now: to be kept in the design. */
+  readonly grids: Readonly<Record<string, PinnedGrid>>;
+}

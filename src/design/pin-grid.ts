@@ -1,0 +1,37 @@
+import { RAD_PER_DEGREE } from '../measure/index.ts';
+import type { Paper, SheetGrid } from '../print/index.ts';
+import type { PinnedGrid } from './design-schema.ts';
+
+/** Decimals of a degree: 1e-9° moves a point 3 m away by less than 1e-7 mm. */
+const DECIMALS = 9;
+
+/** A grid as it is kept in a design. */
+export function pinGrid(grid: SheetGrid, paper: Paper): PinnedGrid {
+  return {
+    paper: wordsForPaper(paper),
+    orientation: grid.orientation,
+    turn: Number((grid.turn / RAD_PER_DEGREE).toFixed(DECIMALS)),
+    shift: { x: grid.shift.x, y: grid.shift.y },
+  };
+}
+
+/** The grid kept in a design, unless it was chosen for another paper or against the orientation now asked for. */
+export function unpinGrid(pinned: PinnedGrid | undefined, paper: Paper): SheetGrid | undefined {
+  if (pinned === undefined || pinned.paper !== wordsForPaper(paper)) return undefined;
+  if (paper.orientation !== 'fewest' && paper.orientation !== pinned.orientation) return undefined;
+  return { orientation: pinned.orientation, turn: pinned.turn * RAD_PER_DEGREE, shift: pinned.shift };
+}
+
+/** All of a paper that decides where seams may fall. Its calibration does not: a corrected print fits the same grid. */
+function wordsForPaper({ size, margins, overlap }: Paper): string {
+  const sides =
+    size.kind === 'sheet'
+      ? `${neat(size.short)} × ${neat(size.long)}`
+      : `roll ${neat(size.width)}, up to ${neat(size.most)}`;
+  const { top, right, bottom, left } = margins;
+  return `${sides}; margins ${[top, right, bottom, left].map(neat).join(' ')}; overlap ${neat(overlap)}`;
+}
+
+function neat(mm: number): string {
+  return String(Number(mm.toFixed(3)));
+}
