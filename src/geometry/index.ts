@@ -1,7 +1,17 @@
 export type { Arc, Box, Edge, EdgeRole, EdgeTag, Line, Outline, Region, Vec } from './api.ts';
+export {
+  type FillRule,
+  intersectRegions,
+  regionsFromLoops,
+  subtractRegions,
+  symmetricDifference,
+  uniteRegions,
+} from './boolean/booleans.ts';
 export { boundsOfEdge, boundsOfEdges, boundsOfRegions, joinBoxes } from './bounds.ts';
 export { clipEdges } from './clip/clip-edges.ts';
 export { arc, curvatureOf, directionAt, lengthOf, line, pointAt, reverseEdge, sweepOf } from './edge.ts';
+export type { EndDirections } from './fairing/arcs-along-cubic.ts';
+export { type BattenFault, type BattenResult, fairBatten } from './fairing/fair-batten.ts';
 export { intersectEdges } from './intersect/intersect-edges.ts';
 export type { EdgeIntersection, Meeting, SharedStretch } from './intersect/outcome.ts';
 export { distanceAlong, type PlaceAlong, placeAlong, pointAlong } from './measure/along.ts';
@@ -10,6 +20,8 @@ export { locate } from './measure/locate.ts';
 export { centroidOfRegions, type Moments, momentsOfRegions } from './measure/moments.ts';
 export { type Nearest, nearestOnEdge, nearestOnEdges } from './measure/nearest.ts';
 export { perimeterOfOutline, perimeterOfRegions } from './measure/perimeter.ts';
+export { type OffsetOptions, offsetRegions } from './offset/offset-regions.ts';
+export { closeRegions, openRegions } from './offset/open-close.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
@@ -30,6 +42,9 @@ export {
   transformRegion,
   turnBy,
 } from './transform.ts';
+export type { Fault, FaultKind } from './validity/fault.ts';
+export { findFaults } from './validity/find-faults.ts';
+export { simplifyRegions } from './validity/simplify-regions.ts';
 export {
   add,
   angleOf,

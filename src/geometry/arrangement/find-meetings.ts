@@ -1,0 +1,36 @@
+import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { type Cuts, newCuts } from './cuts.ts';
+import { meetPieces } from './meet-pieces.ts';
+import type { Pieces } from './pieces.ts';
+
+/** Up to this many pieces comparing every box with every other is quicker than a tree. */
+const TREE_FROM = 80;
+
+/** Cuts of every two pieces that meet. */
+export function findMeetings(pieces: Pieces): Cuts {
+  const cuts = newCuts(pieces);
+  const { boxes, count } = pieces;
+  if (count < TREE_FROM) {
+    for (let i = 0; i < count; i++) {
+      const minX = boxes[4 * i]!;
+      const minY = boxes[4 * i + 1]!;
+      const maxX = boxes[4 * i + 2]!;
+      const maxY = boxes[4 * i + 3]!;
+      for (let j = i + 1, at = 4 * j; j < count; j++, at += 4) {
+        if (boxes[at]! > maxX || boxes[at + 2]! < minX || boxes[at + 1]! > maxY || boxes[at + 3]! < minY)
+          continue;
+        meetPieces(pieces, cuts, i, j);
+      }
+    }
+    return cuts;
+  }
+  const tree = buildBoxTree(boxes, count);
+  for (let i = 0; i < count; i++) {
+    const at = 4 * i;
+    searchBoxTree(tree, boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!, (j) => {
+      if (j > i) meetPieces(pieces, cuts, i, j);
+      return false;
+    });
+  }
+  return cuts;
+}

@@ -1,0 +1,113 @@
+import { VERTEX_SNAP } from '../tolerance.ts';
+import type { Cuts } from './cuts.ts';
+import { type Pieces, SHAPE } from './pieces.ts';
+import { findVertex, joinVertices } from './vertex-union.ts';
+
+/**
+ * Pieces cut at every meeting: parts of a piece from vertex to vertex, with nothing of another piece inside them.
+ * `middles` holds a point of each, exactly on its carrier, half way along.
+ */
+export interface Slices {
+  count: number;
+  readonly piece: Int32Array;
+  readonly start: Int32Array;
+  readonly end: Int32Array;
+  readonly middles: Float64Array;
+}
+
+export function cutPieces(pieces: Pieces, cuts: Cuts): Slices {
+  const room = pieces.count + cuts.count;
+  const slices: Slices = {
+    count: 0,
+    piece: new Int32Array(room),
+    start: new Int32Array(room),
+    end: new Int32Array(room),
+    middles: new Float64Array(2 * room),
+  };
+  const { order, offsets } = sortCuts(pieces, cuts);
+  joinNeighbours(pieces, cuts, order, offsets);
+  const { union, vertex } = cuts;
+  const { ends } = pieces;
+  const { joined } = union;
+  for (let i = 0; i < pieces.count; i++) {
+    let from = joined ? findVertex(union, ends[2 * i]!) : ends[2 * i]!;
+    for (let k = offsets[i]!; k < offsets[i + 1]!; k++) {
+      const v = vertex[order[k]!]!;
+      const to = joined ? findVertex(union, v) : v;
+      addSlice(pieces, slices, i, from, to);
+      from = to;
+    }
+    const last = ends[2 * i + 1]!;
+    addSlice(pieces, slices, i, from, joined ? findVertex(union, last) : last);
+  }
+  return slices;
+}
+
+/** Cuts piece by piece, each in order along it: `offsets[i]` is where those of piece i begin. */
+function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int32Array } {
+  const { count, piece, place } = cuts;
+  const offsets = new Int32Array(pieces.count + 1);
+  for (let k = 0; k < count; k++) offsets[piece[k]! + 1]!++;
+  for (let i = 0; i < pieces.count; i++) offsets[i + 1]! += offsets[i]!;
+  const order = new Int32Array(count);
+  const next = offsets.slice();
+  for (let k = 0; k < count; k++) order[next[piece[k]!]!++] = k;
+  for (let i = 0; i < pieces.count; i++) {
+    const from = offsets[i]!;
+    const to = offsets[i + 1]!;
+    if (to - from < 2) continue;
+    if (to - from > 24) {
+      order.subarray(from, to).sort((p, q) => place[p]! - place[q]!);
+      continue;
+    }
+    for (let k = from + 1; k < to; k++) {
+      const item = order[k]!;
+      const at = place[item]!;
+      let m = k - 1;
+      for (; m >= from && place[order[m]!]! > at; m--) order[m + 1] = order[m]!;
+      order[m + 1] = item;
+    }
+  }
+  return { order, offsets };
+}
+
+/** Neighbours along a piece that are nearer than the snap are one vertex. */
+function joinNeighbours(pieces: Pieces, cuts: Cuts, order: Int32Array, offsets: Int32Array): void {
+  const { ends, vertices } = pieces;
+  const { union, vertex } = cuts;
+  for (let i = 0; i < pieces.count; i++) {
+    const from = offsets[i]!;
+    const to = offsets[i + 1]!;
+    if (from === to) continue;
+    let before = ends[2 * i]!;
+    for (let k = from; k <= to; k++) {
+      const v = k < to ? vertex[order[k]!]! : ends[2 * i + 1]!;
+      const dx = vertices[2 * v]! - vertices[2 * before]!;
+      const dy = vertices[2 * v + 1]! - vertices[2 * before + 1]!;
+      if (v !== before && dx * dx + dy * dy <= VERTEX_SNAP * VERTEX_SNAP) joinVertices(union, v, before);
+      before = v;
+    }
+  }
+}
+
+/** A slice whose ends have become one vertex is shorter than the snap, since no piece closes on itself: left out. */
+function addSlice(pieces: Pieces, slices: Slices, piece: number, from: number, to: number): void {
+  if (from === to) return;
+  const k = slices.count++;
+  slices.piece[k] = piece;
+  slices.start[k] = from;
+  slices.end[k] = to;
+  const { vertices, shape } = pieces;
+  let x = (vertices[2 * from]! + vertices[2 * to]!) / 2;
+  let y = (vertices[2 * from + 1]! + vertices[2 * to + 1]!) / 2;
+  if (pieces.turn[piece] !== 0) {
+    const at = SHAPE * piece;
+    const dx = x - shape[at + 4]!;
+    const dy = y - shape[at + 5]!;
+    const f = shape[at + 6]! / Math.sqrt(dx * dx + dy * dy);
+    x = shape[at + 4]! + f * dx;
+    y = shape[at + 5]! + f * dy;
+  }
+  slices.middles[2 * k] = x;
+  slices.middles[2 * k + 1] = y;
+}

@@ -1,0 +1,53 @@
+import type { Outline, Region } from '../api.ts';
+import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
+import { nestLoops } from '../arrangement/nest.ts';
+import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
+import { stitch } from '../arrangement/stitch.ts';
+import { windingCaster } from '../arrangement/winding.ts';
+
+/** Does a point belong to the result, given how often each operand winds round it? */
+export type Membership = (winding0: number, winding1: number) => boolean;
+
+/** Regions of all points that belong, from two sets of loops. Empty when nothing does. */
+export function combineLoops(
+  first: readonly Outline[],
+  second: readonly Outline[],
+  belongs: Membership,
+): Region[] {
+  const pieces = newPieces(countEdges(first) + countEdges(second) + 16);
+  for (const loop of first) addLoop(pieces, loop.edges, 0);
+  for (const loop of second) addLoop(pieces, loop.edges, 1);
+  return membersOf(pieces, belongs);
+}
+
+export function loopsOf(regions: readonly Region[]): Outline[] {
+  const loops: Outline[] = [];
+  for (const { outer, holes } of regions) loops.push(outer, ...holes);
+  return loops;
+}
+
+function membersOf(pieces: Pieces, belongs: Membership): Region[] {
+  const arrangement = arrange(pieces);
+  return nestLoops(stitch(arrangement, boundaryChains(arrangement, belongs)).loops);
+}
+
+/** Chains that part what belongs from what does not: 1 when what belongs lies to the left, −1 to the right. */
+function boundaryChains(arrangement: Arrangement, belongs: Membership): Int8Array {
+  const { chains } = arrangement;
+  const keep = new Int8Array(chains.count);
+  const cast = windingCaster(arrangement);
+  for (let c = 0; c < chains.count; c++) {
+    const step = chains.longest[c]!;
+    const { left0, right0, left1, right1 } = cast(step >= 0 ? step : -1 - step);
+    const left = belongs(left0, left1);
+    const right = belongs(right0, right1);
+    if (left !== right) keep[c] = left === step >= 0 ? 1 : -1;
+  }
+  return keep;
+}
+
+function countEdges(loops: readonly Outline[]): number {
+  let count = 0;
+  for (const loop of loops) count += loop.edges.length;
+  return count;
+}

@@ -1,0 +1,152 @@
+/**
+ * A packed tree of upright boxes: sixteen to a node, nodes of one level side by side, leaves first. Small sets keep
+ * the order in which they come (edges of a loop lie near their neighbours); large ones are ordered along a
+ * Z-order curve through their middles, so that spirals and scattered loops stay apart in the tree too.
+ */
+export interface BoxTree {
+  /** Number of boxes. */
+  readonly count: number;
+  /** minX, minY, maxX, maxY of every node, level by level. */
+  readonly boxes: Float64Array;
+  /** Leaves: number of the box. Nodes above: place of the first child in this order. */
+  readonly children: Int32Array;
+  /** Place after the last node of each level. */
+  readonly levelEnds: readonly number[];
+}
+
+const NODE_SIZE = 8;
+const ORDER_FROM = 256;
+
+/** Tree over `count` boxes given as minX, minY, maxX, maxY one after another. */
+export function buildBoxTree(items: Float64Array, count: number): BoxTree {
+  let total = count;
+  const levelEnds = [count];
+  for (let size = count; size > 1; ) {
+    size = Math.ceil(size / NODE_SIZE);
+    total += size;
+    levelEnds.push(total);
+  }
+  const boxes = new Float64Array(total * 4);
+  const children = new Int32Array(total);
+  const order = count >= ORDER_FROM ? zOrder(items, count) : undefined;
+  for (let i = 0; i < count; i++) {
+    const item = order === undefined ? i : order[i]!;
+    children[i] = item;
+    boxes[4 * i] = items[4 * item]!;
+    boxes[4 * i + 1] = items[4 * item + 1]!;
+    boxes[4 * i + 2] = items[4 * item + 2]!;
+    boxes[4 * i + 3] = items[4 * item + 3]!;
+  }
+  let from = 0;
+  let place = count;
+  for (const end of levelEnds) {
+    if (place >= total) break;
+    for (; from < end; from += NODE_SIZE, place++) {
+      let minX = Infinity;
+      let minY = Infinity;
+      let maxX = -Infinity;
+      let maxY = -Infinity;
+      const stop = Math.min(from + NODE_SIZE, end);
+      for (let i = 4 * from; i < 4 * stop; i += 4) {
+        if (boxes[i]! < minX) minX = boxes[i]!;
+        if (boxes[i + 1]! < minY) minY = boxes[i + 1]!;
+        if (boxes[i + 2]! > maxX) maxX = boxes[i + 2]!;
+        if (boxes[i + 3]! > maxY) maxY = boxes[i + 3]!;
+      }
+      boxes[4 * place] = minX;
+      boxes[4 * place + 1] = minY;
+      boxes[4 * place + 2] = maxX;
+      boxes[4 * place + 3] = maxY;
+      children[place] = from;
+    }
+    from = end;
+  }
+  return { count, boxes, children, levelEnds };
+}
+
+/**
+ * Calls `visit` with the number of every box that touches the given one, until it returns true.
+ * Tells whether it did.
+ */
+export function searchBoxTree(
+  tree: BoxTree,
+  minX: number,
+  minY: number,
+  maxX: number,
+  maxY: number,
+  visit: (item: number) => boolean,
+): boolean {
+  const { boxes, children, count, levelEnds } = tree;
+  if (count === 0) return false;
+  const stack: number[] = [children.length - 1];
+  while (stack.length > 0) {
+    const node = stack.pop()!;
+    if (node < count) {
+      if (hits(boxes, node, minX, minY, maxX, maxY) && visit(children[node]!)) return true;
+      continue;
+    }
+    const first = children[node]!;
+    const last = Math.min(first + NODE_SIZE, endOfLevel(levelEnds, first));
+    for (let i = first; i < last; i++) {
+      if (!hits(boxes, i, minX, minY, maxX, maxY)) continue;
+      if (i >= count) stack.push(i);
+      else if (visit(children[i]!)) return true;
+    }
+  }
+  return false;
+}
+
+function hits(
+  boxes: Float64Array,
+  i: number,
+  minX: number,
+  minY: number,
+  maxX: number,
+  maxY: number,
+): boolean {
+  const at = 4 * i;
+  return boxes[at]! <= maxX && boxes[at + 2]! >= minX && boxes[at + 1]! <= maxY && boxes[at + 3]! >= minY;
+}
+
+function endOfLevel(levelEnds: readonly number[], place: number): number {
+  for (let level = 0; level < levelEnds.length; level++) {
+    if (place < levelEnds[level]!) return levelEnds[level]!;
+  }
+  return 0;
+}
+
+/** Numbers of the boxes in the order in which a Z-order curve passes their middles. */
+function zOrder(items: Float64Array, count: number): Int32Array {
+  let minX = Infinity;
+  let minY = Infinity;
+  let maxX = -Infinity;
+  let maxY = -Infinity;
+  for (let i = 0; i < 4 * count; i += 4) {
+    minX = Math.min(minX, items[i]!);
+    minY = Math.min(minY, items[i + 1]!);
+    maxX = Math.max(maxX, items[i + 2]!);
+    maxY = Math.max(maxY, items[i + 3]!);
+  }
+  const kx = 32767 / (2 * (maxX - minX) || 1);
+  const ky = 32767 / (2 * (maxY - minY) || 1);
+  // The curve's place in the high part and the box's number in the low part of one double sort as numbers do.
+  const keys = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const x = spread(kx * (items[4 * i]! + items[4 * i + 2]! - 2 * minX));
+    const y = spread(ky * (items[4 * i + 1]! + items[4 * i + 3]! - 2 * minY));
+    keys[i] = (x + 2 * y) * 4194304 + i;
+  }
+  keys.sort();
+  const order = new Int32Array(count);
+  for (let i = 0; i < count; i++) order[i] = keys[i]! % 4194304;
+  return order;
+}
+
+/** The 15 bits of a whole number with a zero between each two. */
+function spread(value: number): number {
+  let v = value | 0;
+  v = (v | (v << 8)) & 0x00ff00ff;
+  v = (v | (v << 4)) & 0x0f0f0f0f;
+  v = (v | (v << 2)) & 0x33333333;
+  return (v | (v << 1)) & 0x55555555;
+}

@@ -1,0 +1,86 @@
+import type { Outline, Region } from '../api.ts';
+import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
+import { nestLoops } from '../arrangement/nest.ts';
+import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
+import { stitch } from '../arrangement/stitch.ts';
+import { loopsOf } from '../boolean/combine.ts';
+import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
+import { type CloserThan, closerThanSource } from './closer-than.ts';
+import { mitreRegions } from './mitre-regions.ts';
+import { type LoopRange, rawOffset } from './raw-offset.ts';
+
+export interface OffsetOptions {
+  /** How outside corners are filled: by an arc about the corner (the default), or by running the edges on to a point. */
+  readonly joins?: 'round' | 'mitred';
+  /**
+   * A mitre that would reach further from its corner than this many times the offset is left round. Default 4: corners
+   * down to 29° stay pointed.
+   */
+  readonly mitreLimit?: number;
+}
+
+const DEFAULT_MITRE_LIMIT = 4;
+
+/**
+ * All points within `by` mm of the regions when it is positive; when negative, all points of the regions that lie
+ * at least −by from everything outside. Lines and arcs stay lines and arcs. Empty when nothing is left. Each edge keeps the tag of
+ * the edge that it runs parallel to; a join takes that of the edge before its corner.
+ *
+ * Stages: parallels of all edges, with round joins where they part; those wholly too near the source are thrown out at
+ * once; the rest are cut wherever they meet; chains of what was cut are kept when their longest slice is no nearer to
+ * the source than the offset; what is kept closes into loops. Distance decides, so that holes, islands, splits and merges
+ * come out by themselves. Shrinking is the same with parallels on the other side.
+ *
+ * No tolerance decides what is kept except where a chain lies within CARRIER_TOLERANCE of the offset from a second edge: there it
+ * coincides with that edge's own parallel, and the two cancel. Should rounding leave a loop open, the offset is tried again
+ * a few nanometres off.
+ */
+export function offsetRegions(regions: readonly Region[], by: number, options: OffsetOptions = {}): Region[] {
+  if (Number.isNaN(by)) throw new RangeError('an offset needs a number');
+  if (Math.abs(by) <= VERTEX_SNAP) return [...regions];
+  const round = roundOffset(loopsOf(regions), by);
+  if (options.joins !== 'mitred') return round;
+  return mitreRegions(regions, round, by, options.mitreLimit ?? DEFAULT_MITRE_LIMIT);
+}
+
+/** Offsets to try, off by so many mm: the first that closes is taken. */
+const NUDGES = [0, 1, -1, 3, -3, 10, -10].map((k) => k * 2 * CARRIER_TOLERANCE);
+
+function roundOffset(loops: readonly Outline[], by: number): Region[] {
+  const source = newPieces(2 * loops.reduce((sum, loop) => sum + loop.edges.length, 0));
+  const ranges: LoopRange[] = [];
+  for (const loop of loops) {
+    const from = source.count;
+    addLoop(source, loop.edges, 0);
+    ranges.push({ from, to: source.count });
+  }
+  const closerThan = closerThanSource(source);
+  let best: Outline[] = [];
+  for (const nudge of NUDGES) {
+    const { loops: found, closed } = tryOffset(source, ranges, by + nudge, closerThan);
+    if (closed) return nestLoops(found);
+    if (found.length > best.length || nudge === 0) best = found;
+  }
+  return nestLoops(best);
+}
+
+function tryOffset(source: Pieces, ranges: readonly LoopRange[], by: number, closerThan: CloserThan) {
+  const arrangement = arrange(rawOffset(source, ranges, by, closerThan));
+  return stitch(arrangement, farChains(arrangement, Math.abs(by), closerThan));
+}
+
+/** Chains no nearer to the source than the offset, in the sense in which the source runs. */
+function farChains(
+  { slices, counts, chains }: Arrangement,
+  reach: number,
+  closerThan: CloserThan,
+): Int8Array {
+  const keep = new Int8Array(chains.count);
+  for (let c = 0; c < chains.count; c++) {
+    const step = chains.longest[c]!;
+    const s = step >= 0 ? step : -1 - step;
+    const near = closerThan(slices.middles[2 * s]!, slices.middles[2 * s + 1]!, reach - CARRIER_TOLERANCE);
+    if (!near) keep[c] = counts[0][s]! > 0 === step >= 0 ? 1 : -1;
+  }
+  return keep;
+}

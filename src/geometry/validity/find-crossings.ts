@@ -1,0 +1,92 @@
+import type { Edge, Vec } from '../api.ts';
+import { boundsOfEdge } from '../bounds.ts';
+import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { intersectEdges } from '../intersect/intersect-edges.ts';
+import type { Meeting } from '../intersect/outcome.ts';
+import { CARRIER_TOLERANCE, POSITION_TOLERANCE } from '../tolerance.ts';
+import { distance } from '../vec.ts';
+import type { Fault } from './fault.ts';
+import type { PlacedLoop } from './placed-loop.ts';
+
+interface PlacedEdge {
+  readonly edge: Edge;
+  readonly number: number;
+  readonly loop: PlacedLoop;
+}
+
+/** Places where a loop meets itself, or crosses or runs along another. */
+export function findCrossings(loops: readonly PlacedLoop[]): Fault[] {
+  const all: PlacedEdge[] = loops.flatMap((loop) =>
+    loop.edges.map((edge, number) => ({ edge, number, loop })),
+  );
+  const boxes = new Float64Array(4 * all.length);
+  all.forEach(({ edge }, i) => {
+    const { minX, minY, maxX, maxY } = boundsOfEdge(edge);
+    boxes.set([minX, minY, maxX, maxY], 4 * i);
+  });
+  const tree = buildBoxTree(boxes, all.length);
+  const faults: Fault[] = [];
+  all.forEach((a, i) => {
+    const at = 4 * i;
+    searchBoxTree(tree, boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!, (j) => {
+      if (j > i) {
+        const fault = faultBetween(a, all[j]!);
+        if (fault !== undefined) faults.push(fault);
+      }
+      return false;
+    });
+  });
+  return faults;
+}
+
+function faultBetween(a: PlacedEdge, b: PlacedEdge): Fault | undefined {
+  const found = intersectEdges(a.edge, b.edge, CARRIER_TOLERANCE);
+  const sameLoop = a.loop === b.loop;
+  switch (found.kind) {
+    case 'none':
+      return undefined;
+    case 'tangent':
+      return sameLoop ? faultAt(a, b, found.at.point, 'touches') : undefined;
+    case 'overlap': {
+      const stretch = found.stretches[0]!;
+      // Near a smooth joint two edges cannot be told apart for a little way.
+      if (sameLoop && distance(stretch.from.point, stretch.to.point) <= POSITION_TOLERANCE) return undefined;
+      return faultAt(a, b, stretch.from.point, 'runs along');
+    }
+    case 'points': {
+      const wrong = found.points.find((meeting) =>
+        sameLoop ? !isJoint(a, b, meeting) : isCrossing(meeting),
+      );
+      return wrong && faultAt(a, b, wrong.point, 'crosses');
+    }
+    default:
+      return found satisfies never;
+  }
+}
+
+/** Is the meeting where one edge hands over to the next? */
+function isJoint(a: PlacedEdge, b: PlacedEdge, { point }: Meeting): boolean {
+  const count = a.loop.edges.length;
+  const near = (p: Vec): boolean => distance(p, point) <= POSITION_TOLERANCE;
+  if ((a.number + 1) % count === b.number && near(b.edge.from)) return true;
+  return (b.number + 1) % count === a.number && near(a.edge.from);
+}
+
+function isCrossing({ onA, onB }: Meeting): boolean {
+  return onA > 0 && onA < 1 && onB > 0 && onB < 1;
+}
+
+function faultAt(a: PlacedEdge, b: PlacedEdge, at: Vec, how: string): Fault {
+  const same = a.loop === b.loop;
+  const other = same
+    ? `edge ${b.number}`
+    : `edge ${b.number} of loop ${b.loop.loop} of region ${b.loop.region}`;
+  return {
+    kind: same ? 'self-crossing' : 'crossing',
+    at,
+    region: a.loop.region,
+    loop: a.loop.loop,
+    edge: a.number,
+    message: `edge ${a.number} of loop ${a.loop.loop} of region ${a.loop.region} ${how} ${other}`,
+  };
+}

@@ -1,0 +1,69 @@
+import type { Box, Vec } from '../api.ts';
+import { windingNumber } from '../arrangement/winding-number.ts';
+import { boundsOfEdges } from '../bounds.ts';
+import { pointAt } from '../edge.ts';
+import { nearestOnEdges } from '../measure/nearest.ts';
+import { POSITION_TOLERANCE } from '../tolerance.ts';
+import type { Fault, FaultKind } from './fault.ts';
+import type { PlacedLoop } from './placed-loop.ts';
+
+interface Boxed extends PlacedLoop {
+  readonly box: Box;
+}
+
+/**
+ * Loops on the wrong side of each other: holes outside their outer loop or in another hole, regions in each other's material.
+ * Loops that do not cross lie wholly on one side, so one place tells; where any cross, every edge's middle is asked.
+ */
+export function findNestingFaults(loops: readonly PlacedLoop[], crossed: boolean): Fault[] {
+  const boxed: Boxed[] = loops.map((loop) => ({ ...loop, box: boundsOfEdges(loop.edges) }));
+  const outers = boxed.filter(({ loop }) => loop === 0);
+  const faults: Fault[] = [];
+  const report = (kind: FaultKind, { region, loop }: PlacedLoop, at: Vec, message: string): void => {
+    faults.push({ kind, at, region, loop, edge: 0, message: `loop ${loop} of region ${region} ${message}` });
+  };
+  for (const outer of outers) {
+    const holes = boxed.filter(({ region, loop }) => region === outer.region && loop > 0);
+    for (const hole of holes) {
+      const outside = placesOn(hole, crossed).find(
+        (p) => isClear(outer, p) && windingNumber(outer.edges, p) === 0,
+      );
+      if (outside !== undefined) report('hole-outside', hole, outside, 'lies outside the outer loop');
+      for (const other of holes) {
+        if (other === hole || !meet(hole.box, other.box)) continue;
+        const inside = placesOn(hole, crossed).find(
+          (p) => isClear(other, p) && windingNumber(other.edges, p) !== 0,
+        );
+        if (inside !== undefined) report('overlap', hole, inside, `lies inside hole ${other.loop}`);
+      }
+    }
+  }
+  for (const a of outers) {
+    for (const b of outers) {
+      if (a === b || !meet(a.box, b.box)) continue;
+      const holes = boxed.filter(({ region, loop }) => region === b.region && loop > 0);
+      const inMaterial = placesOn(a, crossed).find(
+        (p) =>
+          isClear(b, p) &&
+          windingNumber(b.edges, p) !== 0 &&
+          holes.every((hole) => isClear(hole, p) && windingNumber(hole.edges, p) === 0),
+      );
+      if (inMaterial !== undefined)
+        report('overlap', a, inMaterial, `lies in the material of region ${b.region}`);
+    }
+  }
+  return faults;
+}
+
+function placesOn({ edges }: PlacedLoop, all: boolean): Vec[] {
+  return (all ? edges : edges.slice(0, 3)).map((edge) => pointAt(edge, 0.4142));
+}
+
+/** On the line itself neither side can be told. */
+function isClear({ edges }: PlacedLoop, p: Vec): boolean {
+  return nearestOnEdges(edges, p).distance > POSITION_TOLERANCE;
+}
+
+function meet(a: Box, b: Box): boolean {
+  return a.minX <= b.maxX && a.maxX >= b.minX && a.minY <= b.maxY && a.maxY >= b.minY;
+}

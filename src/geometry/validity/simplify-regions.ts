@@ -1,0 +1,67 @@
+import type { Edge, Outline, Region, Vec } from '../api.ts';
+import { lengthOf } from '../edge.ts';
+import { areaOfOutline } from '../measure/area.ts';
+import { perimeterOfOutline } from '../measure/perimeter.ts';
+import { CARRIER_TOLERANCE, POSITION_TOLERANCE } from '../tolerance.ts';
+import { cross, distance, dot, subtract } from '../vec.ts';
+
+/**
+ * The same regions with fewer edges: neighbours of one tag that lie on one line or one circle become one edge, edges shorter
+ * than POSITION_TOLERANCE are dropped (their neighbours meet), and loops that are nothing but slivers go.
+ */
+export function simplifyRegions(regions: readonly Region[]): Region[] {
+  const result: Region[] = [];
+  for (const { outer, holes } of regions) {
+    const simple = simplifyOutline(outer);
+    if (simple === undefined) continue;
+    result.push({ outer: simple, holes: holes.map(simplifyOutline).filter((hole) => hole !== undefined) });
+  }
+  return result;
+}
+
+function simplifyOutline(outline: Outline): Outline | undefined {
+  const kept = dropShort(outline.edges);
+  if (kept.length === 0) return undefined;
+  const simple = { edges: joinRuns(kept) };
+  const area = Math.abs(areaOfOutline(simple));
+  return area <= POSITION_TOLERANCE * perimeterOfOutline(simple) ? undefined : simple;
+}
+
+function dropShort(edges: readonly Edge[]): Edge[] {
+  const long = edges.filter((edge) => lengthOf(edge) > POSITION_TOLERANCE);
+  if (long.length === edges.length) return long;
+  return long.map((edge, i) => ({ ...edge, to: long[(i + 1) % long.length]!.from }));
+}
+
+function joinRuns(edges: readonly Edge[]): Edge[] {
+  const count = edges.length;
+  let begin = edges.findIndex((edge, i) => !goOn([edges[(i + count - 1) % count]!], edge));
+  if (begin === -1) begin = 0;
+  const joined: Edge[] = [];
+  for (let k = 0; k < count; ) {
+    const run = [edges[(begin + k) % count]!];
+    for (k++; k < count && goOn(run, edges[(begin + k) % count]!); k++) run.push(edges[(begin + k) % count]!);
+    const first = run[0]!;
+    joined.push(run.length === 1 ? first : { ...first, to: run[run.length - 1]!.to });
+  }
+  return joined;
+}
+
+/** Does an edge go on along the line or circle of a run? */
+function goOn(run: readonly Edge[], next: Edge): boolean {
+  const first = run[0]!;
+  if (first.tag.id !== next.tag.id || first.tag.role !== next.tag.role) return false;
+  if (first.kind === 'arc') {
+    if (next.kind !== 'arc' || next.turn !== first.turn) return false;
+    const apart = distance(first.centre, next.centre) + Math.abs(first.radius - next.radius);
+    return apart <= CARRIER_TOLERANCE;
+  }
+  if (next.kind !== 'line' || dot(subtract(first.to, first.from), subtract(next.to, next.from)) <= 0)
+    return false;
+  return run.every((edge) => isOnChord(edge.to, first.from, next.to));
+}
+
+function isOnChord(p: Vec, from: Vec, to: Vec): boolean {
+  const u = subtract(to, from);
+  return Math.abs(cross(u, subtract(p, from))) <= CARRIER_TOLERANCE * Math.sqrt(dot(u, u));
+}
