@@ -1,4 +1,6 @@
+import type { Pattern } from '../drawing/index.ts';
 import type { Similarity, Vec } from '../geometry/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
 
 /** mm. */
 export interface Margins {
@@ -56,4 +58,54 @@ export interface SheetPlan {
 export interface PlanOptions {
   /** The grid of an earlier plan, kept so that sheets whose content did not change need not be printed again. */
   readonly pinned?: SheetGrid;
+}
+
+/** The lettering's files, woff or ttf, as bytes. */
+export interface PrintFonts {
+  readonly regular: Uint8Array;
+  readonly semibold: Uint8Array;
+}
+
+/** What the sheets say of a pattern besides what is drawn in it. */
+export interface PatternFacts {
+  /** Name of the part as printed: `Splayed leg`. */
+  readonly part: string;
+  /** `left hand`, `right hand`, or nothing where the part has no hands. */
+  readonly hand?: string;
+  /** How many are made from this pattern. */
+  readonly quantity: number;
+  /** Dimensions by which the pattern can also be laid out by hand, and what else belongs beside it. */
+  readonly keyFacts: readonly { readonly label: string; readonly value: string }[];
+}
+
+/** A pattern with the sheets that it is printed on. */
+export interface PatternPrint {
+  readonly pattern: Pattern;
+  readonly plan: SheetPlan;
+  readonly facts: PatternFacts;
+}
+
+/** What the sheets say of the design. */
+export interface PrintMeta {
+  readonly design: string;
+  readonly revision: string;
+  /** ISO 8601: `2025-03-14`. */
+  readonly date: string;
+  readonly lengths: LengthStyle;
+  /** Cautions printed on the first page, a sentence or two each. */
+  readonly cautions: readonly string[];
+}
+
+/** One sheet of one pattern, by the names on paper. */
+export interface SheetName {
+  readonly pattern: string;
+  readonly row: number;
+  readonly place: number;
+}
+
+export interface PrintOptions {
+  /** Only these sheets, without the first page: a trial, or those that changed. */
+  readonly only?: readonly SheetName[];
+  /** Instead of the calibration in the plan's paper. */
+  readonly calibration?: Paper['calibration'];
 }

@@ -3,3 +3,5 @@ export { type Correction, calibrate, type PaperAxis } from './calibrate.ts';
 export { chooseGrid } from './choose-grid.ts';
 export { allRound, paperNamed, paperNames, paperOf, rollOf, sheetOf } from './papers.ts';
 export { planSheets } from './plan-sheets.ts';
+export { renderPatternPdf } from './render-pattern-pdf.ts';
+export { sheetDigests } from './sheet-digests.ts';

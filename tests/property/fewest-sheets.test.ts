@@ -4,7 +4,7 @@ import { layOutPage, stepOf } from '../../src/print/page-layout.ts';
 import { paperNamed, paperOf } from '../../src/print/papers.ts';
 import { planSheets } from '../../src/print/plan-sheets.ts';
 import { cloudOf, findsFewer } from '../print/support/brute-sheets.ts';
-import { archedStretcher, kneeLeg, leaningLeg, panelLeg, patternOf } from '../print/support/patterns.ts';
+import { archedStretcher, crescent, kneeLeg, leaningLeg, panelLeg, patternOf } from '../print/support/patterns.ts';
 
 const HALF_DEGREES = Array.from({ length: 360 }, (_, i) => (i * Math.PI) / 360);
 
@@ -35,6 +35,7 @@ describe('a search over every half degree and 2 mm finds no fewer sheets', () =>
     ['a leaning leg', leaningLeg(), 'A4'],
     ['a knee leg', kneeLeg(), 'A4'],
     ['an arched stretcher', archedStretcher(), 'Letter'],
+    ['a crescent lying askew', crescent(), 'A4'],
     ['a panel leg with a window', panelLeg(), 'A4'],
   ])('for %s', (_, pattern, paper) => {
     expect(fewer(pattern, paper)).toBeUndefined();

@@ -101,3 +101,17 @@ export function panelLeg(width = 560, height = 700): Pattern {
   ).edges;
   return patternOf('panel-leg', [outer, window]);
 }
+
+/** A slender crescent lying askew, of arcs alone: no straight side says how it should be turned. */
+export function crescent(): Pattern {
+  const from = vec(0, 0);
+  const to = vec(560, 380);
+  const bulge = (depth: number, turn: 1 | -1, a: Vec, b: Vec): Edge => {
+    const chord = Math.hypot(b.x - a.x, b.y - a.y);
+    const radius = (chord * chord) / 8 / depth + depth / 2;
+    const normal = vec((-turn * (b.y - a.y)) / chord, (turn * (b.x - a.x)) / chord);
+    const reach = radius - depth;
+    return arc(a, b, vec((a.x + b.x) / 2 + normal.x * reach, (a.y + b.y) / 2 + normal.y * reach), turn, TAG);
+  };
+  return patternOf('crescent', [[bulge(160, 1, from, to), bulge(60, -1, to, from)]]);
+}

@@ -1,0 +1,114 @@
+import { type Box, type Vec, vec } from '../../geometry/index.ts';
+import { MM_PER } from '../../measure/index.ts';
+import { GRAPHITE, type PageItem, THIN } from './ink.ts';
+import { polyline, words } from './items.ts';
+import { linesThrough, type Occupied, touches } from './occupied.ts';
+
+/** Room of a bar across its length, mm, and beyond its ends. */
+const BREADTH = 11;
+const BEYOND = 3;
+/** Distance between the two lines of a bar, and lengths of its ticks, mm. */
+const APART = 1.2;
+const TICKS = { end: 2.6, tenth: 1.8, small: 1 } as const;
+const SMALL = 1.8;
+/** Places for a bar are tried in steps of this, mm. */
+const STEP = 6;
+
+/** A bar on its baseline: 100 mm above it and 4 in below, or 50 mm and 2 in where paper is small. */
+export interface ScaleBar {
+  readonly at: Vec;
+  readonly direction: 'across' | 'up';
+  readonly mm: 50 | 100;
+  readonly edgeOfPaper: 'long' | 'short';
+}
+
+/**
+ * A scale bar along each direction of the page, inside a box, where the fewest lines are in the way; the one across near
+ * the foot, the other near the left, when that is as good as elsewhere.
+ */
+export function placeBars(
+  room: Box,
+  occupied: Occupied,
+  orientation: 'portrait' | 'landscape',
+): readonly [ScaleBar, ScaleBar] {
+  const across = placeBar('across', room, occupied, undefined, orientation);
+  return [across, placeBar('up', room, occupied, boxOf(across), orientation)];
+}
+
+function placeBar(
+  direction: ScaleBar['direction'],
+  room: Box,
+  occupied: Occupied,
+  taken: Box | undefined,
+  orientation: 'portrait' | 'landscape',
+): ScaleBar {
+  const isAcross = direction === 'across';
+  const extent = isAcross ? room.maxX - room.minX : room.maxY - room.minY;
+  const mm = extent >= 4 * MM_PER.in + 2 * BEYOND ? 100 : 50;
+  const edgeOfPaper = isAcross === (orientation === 'portrait') ? 'short' : 'long';
+  const size = boxOf({ at: vec(0, 0), direction, mm, edgeOfPaper });
+  let best: ScaleBar | undefined;
+  let least = Infinity;
+  const columns = Math.max(0, Math.floor((room.maxX - room.minX - (size.maxX - size.minX)) / STEP));
+  const rows = Math.max(0, Math.floor((room.maxY - room.minY - (size.maxY - size.minY)) / STEP));
+  for (let i = 0; i <= (isAcross ? rows : columns); i++) {
+    for (let j = 0; j <= (isAcross ? columns : rows); j++) {
+      const at = vec(
+        room.minX - size.minX + STEP * (isAcross ? j : i),
+        room.minY - size.minY + STEP * (isAcross ? i : j),
+      );
+      const bar: ScaleBar = { at, direction, mm, edgeOfPaper };
+      const box = boxOf(bar);
+      const lines = linesThrough(occupied, box) + (taken !== undefined && touches(taken, box) ? 100 : 0);
+      if (lines < least) {
+        best = bar;
+        least = lines;
+        if (lines === 0) return bar;
+      }
+    }
+  }
+  return best!;
+}
+
+/** The room that a bar takes with its figures. */
+export function boxOf({ at, direction, mm }: ScaleBar): Box {
+  const long = (mm / 25) * MM_PER.in + BEYOND;
+  return direction === 'across'
+    ? { minX: at.x - BEYOND, minY: at.y - BREADTH / 2, maxX: at.x + long, maxY: at.y + BREADTH / 2 }
+    : { minX: at.x - BREADTH / 2, minY: at.y - BEYOND, maxX: at.x + BREADTH / 2, maxY: at.y + long };
+}
+
+export function barItems(bar: ScaleBar): PageItem[] {
+  const { at, direction, mm, edgeOfPaper } = bar;
+  const inches = mm / 25;
+  const angle = direction === 'across' ? 0 : Math.PI / 2;
+  const place = (along: number, side: number): Vec =>
+    direction === 'across' ? vec(at.x + along, at.y + side) : vec(at.x - side, at.y + along);
+  const rule = (length: number, side: 1 | -1): PageItem =>
+    polyline([place(0, (side * APART) / 2), place(length, (side * APART) / 2)], THIN);
+  const tick = (along: number, side: 1 | -1, tall: number): PageItem =>
+    polyline([place(along, (side * APART) / 2), place(along, side * (APART / 2 + tall))], THIN, GRAPHITE);
+  const lift = APART / 2 + TICKS.tenth + 0.8;
+  const figure = (text: string, along: number, side: 1 | -1, align: 'left' | 'middle' | 'right'): PageItem =>
+    words(text, place(along, side > 0 ? lift : -(lift + SMALL)), {
+      height: SMALL,
+      angle,
+      align,
+    });
+  const tallAt = (i: number, every: number, last: number): number =>
+    i === 0 || i === last ? TICKS.end : i % every === 0 ? TICKS.tenth : TICKS.small;
+  const mmTicks = Array.from({ length: mm / 5 + 1 }, (_, i) => tick(i * 5, 1, tallAt(i, 2, mm / 5)));
+  const inchTicks = Array.from({ length: inches * 4 + 1 }, (_, i) =>
+    tick((i * MM_PER.in) / 4, -1, tallAt(i, 4, inches * 4)),
+  );
+  return [
+    rule(mm, 1),
+    rule(inches * MM_PER.in, -1),
+    ...mmTicks,
+    ...inchTicks,
+    figure(`${mm} mm`, mm - 0.8, 1, 'right'),
+    figure(`along the ${edgeOfPaper} edge of the paper`, 0.8, 1, 'left'),
+    figure(`${inches} in`, inches * MM_PER.in - 0.8, -1, 'right'),
+    figure('measure before taping', 0.8, -1, 'left'),
+  ];
+}
