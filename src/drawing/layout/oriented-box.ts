@@ -84,6 +84,15 @@ function reachAlong(box: OrientedBox, axis: Vec): number {
 
 /** Does any of the straight piece from p to q lie inside the box? A mere touch of the border does not count. */
 export function segmentMeetsBox(p: Vec, q: Vec, box: OrientedBox): boolean {
+  return stretchInBox(p, q, box) !== undefined;
+}
+
+/** Which stretch of the straight piece from p to q lies inside the box, as shares of its length; none when none does. */
+export function stretchInBox(
+  p: Vec,
+  q: Vec,
+  box: OrientedBox,
+): { readonly from: number; readonly to: number } | undefined {
   const a = toFrame(box.centre, box.angle, p);
   const b = toFrame(box.centre, box.angle, q);
   let from = 0;
@@ -93,15 +102,14 @@ export function segmentMeetsBox(p: Vec, q: Vec, box: OrientedBox): boolean {
     [a.y, b.y - a.y, box.halfHeight],
   ] as const) {
     if (step === 0) {
-      if (Math.abs(start) >= half) return false;
+      if (Math.abs(start) >= half) return undefined;
       continue;
     }
     const t1 = (-half - start) / step;
     const t2 = (half - start) / step;
     from = Math.max(from, Math.min(t1, t2));
     to = Math.min(to, Math.max(t1, t2));
-    if (from >= to) return false;
+    if (from >= to) return undefined;
   }
-  // A piece of no length that got here lies inside.
-  return from < to;
+  return { from, to };
 }

@@ -1,0 +1,141 @@
+import {
+  type Arc,
+  angleOf,
+  arc,
+  cross,
+  directionAt,
+  dot,
+  nearestOnEdge,
+  polar,
+  scale,
+  subtract,
+  type Vec,
+} from '../../geometry/index.ts';
+import type { KeyDimension } from '../../sketch/index.ts';
+import { type Drawing, pathMark } from '../layout/drawing.ts';
+import { flattenEdge } from '../layout/flatten.ts';
+import { drawLeader } from './leader.ts';
+import { drawLengthDimension, measuredLength } from './length-dimension.ts';
+import { edgesOf, type PatternSource, writeAngle, writeLength } from './source.ts';
+import { DRAWN, step } from './strokes.ts';
+
+/** A key dimension in words, for a table. */
+export interface DimensionRow {
+  readonly label: string;
+  readonly figure: string;
+}
+
+/** Radius of the arc that shows an angle, mm. */
+const ANGLE_ARC = 11;
+/** How far a corner may differ from an angle's figure and still be drawn as that angle, rad. */
+const SAME_ANGLE = 1e-6;
+
+/** Draws the key dimensions where they belong, shortest first; those for which there is no room come back as rows. */
+export function drawDimensions(drawing: Drawing, source: PatternSource): readonly DimensionRow[] {
+  const { part, routing, options } = source;
+  const regions = [part.region, ...source.main, ...(options.view === 'template' ? [] : routing.blank)];
+  const hull = regions.flatMap((region) => region.outer.edges.flatMap((edge) => flattenEdge(edge, 0.5)));
+  const lengths = part.dimensions
+    .filter((dimension) => dimension.kind === 'length')
+    .sort((a, b) => measuredLength(a) - measuredLength(b));
+  const others = part.dimensions.filter((dimension) => dimension.kind !== 'length');
+  return [...others, ...lengths].flatMap((dimension) => {
+    const figure = figureOf(source, dimension);
+    return drawOne(drawing, source, dimension, figure, hull) ? [] : [{ label: dimension.label, figure }];
+  });
+}
+
+function drawOne(
+  drawing: Drawing,
+  source: PatternSource,
+  dimension: KeyDimension,
+  figure: string,
+  hull: readonly Vec[],
+): boolean {
+  switch (dimension.kind) {
+    case 'length':
+      return drawLengthDimension(drawing, dimension, figure, hull);
+    case 'angle':
+      return drawAngle(drawing, source, dimension, figure);
+    case 'radius': {
+      const found = arcOf(source, dimension);
+      const centre = found?.centre ?? dimension.at;
+      const ray = angleOf(subtract(dimension.at, centre));
+      return drawLeader(drawing, dimension.at, `${figure} ${dimension.label}`, {
+        directions: found === undefined ? [] : [ray + Math.PI, ray],
+      });
+    }
+    default:
+      return dimension satisfies never;
+  }
+}
+
+/** What is printed: lengths and radii as they lie in the geometry, angles as the form gives them. */
+function figureOf(source: PatternSource, dimension: KeyDimension): string {
+  const { lengths } = source.options;
+  switch (dimension.kind) {
+    case 'length':
+      return writeLength(measuredLength(dimension), lengths);
+    case 'angle':
+      return writeAngle(dimension.value);
+    case 'radius':
+      return `R ${writeLength(arcOf(source, dimension)?.radius ?? dimension.value, lengths)}`;
+    default:
+      return dimension satisfies never;
+  }
+}
+
+/** The arc of the part with the dimension's edge identity that passes nearest to its place. */
+function arcOf(source: PatternSource, dimension: Extract<KeyDimension, { kind: 'radius' }>): Arc | undefined {
+  return edgesOf([source.part.region])
+    .filter((edge): edge is Arc => edge.kind === 'arc' && edge.tag.id === dimension.edge)
+    .map((edge) => ({ edge, away: nearestOnEdge(edge, dimension.at).distance }))
+    .sort((a, b) => a.away - b.away)[0]?.edge;
+}
+
+/** Words with a leader; and an arc between the two edges, where they meet there at just this angle. */
+function drawAngle(
+  drawing: Drawing,
+  source: PatternSource,
+  dimension: Extract<KeyDimension, { kind: 'angle' }>,
+  figure: string,
+): boolean {
+  const words = `${figure} ${dimension.label}`;
+  const corner = cornerAt(source, dimension.at);
+  if (corner === undefined || Math.abs(corner.angle - dimension.value) > SAME_ANGLE) {
+    return drawLeader(drawing, dimension.at, words);
+  }
+  const bisector = polar(corner.start + corner.angle / 2);
+  const middle = step(dimension.at, bisector, ANGLE_ARC);
+  const drawn = drawLeader(drawing, middle, words, { directions: [angleOf(bisector)], end: 'none' });
+  if (drawn) {
+    drawing.draw([
+      pathMark('dimension', [
+        arc(
+          step(dimension.at, polar(corner.start), ANGLE_ARC),
+          step(dimension.at, polar(corner.start + corner.angle), ANGLE_ARC),
+          dimension.at,
+          1,
+          DRAWN,
+        ),
+      ]),
+    ]);
+  }
+  return drawn;
+}
+
+/** The angle in the material between the two edges that meet at a point, anticlockwise from `start`. */
+function cornerAt(
+  source: PatternSource,
+  at: Vec,
+): { readonly start: number; readonly angle: number } | undefined {
+  const edges = edgesOf([source.part.region]);
+  const near = (p: Vec): boolean => Math.hypot(p.x - at.x, p.y - at.y) < 1e-6;
+  const before = edges.find((edge) => near(edge.to));
+  const after = edges.find((edge) => near(edge.from));
+  if (before === undefined || after === undefined) return undefined;
+  const out = directionAt(after, 0);
+  const back = scale(directionAt(before, 1), -1);
+  const turned = Math.atan2(cross(out, back), dot(out, back));
+  return { start: angleOf(out), angle: turned > 0 ? turned : turned + 2 * Math.PI };
+}

@@ -1,0 +1,227 @@
+import {
+  angleOf,
+  circleOutline,
+  directionAt,
+  type Region,
+  subtract,
+  type Vec,
+} from '../../geometry/index.ts';
+import type { Routing } from '../../routing/index.ts';
+import type { SketchedPart } from '../../sketch/index.ts';
+import type { Mark, Pattern, PatternOptions } from '../api.ts';
+import { createDrawing, type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
+import { growBox, type OrientedBox, stretchInBox } from '../layout/oriented-box.ts';
+import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
+import { checkLengths, drawTargets } from './check-lengths.ts';
+import { drawDimensions } from './dimensions.ts';
+import { drawFeed, drawTeeth } from './feed.ts';
+import { fixingMarks } from './fixings.ts';
+import { insideGrid } from './inside-grid.ts';
+import { drawLabels } from './labels.ts';
+import { mirrorPart, mirrorRouting } from './mirror.ts';
+import { noteBlocks } from './notes.ts';
+import { keepSideTicks, outlineMarks } from './outlines.ts';
+import { placeNotes } from './place-notes.ts';
+import { drawReferenceMarks } from './reference-marks.ts';
+import { drawResidueWords, hatchMarks } from './residue.ts';
+import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
+import { type CentreFrame, centreFrame, drawStations, stationPitch } from './stations.ts';
+import { readable, step, stroke } from './strokes.ts';
+import { drawTemplateLabels } from './template-labels.ts';
+import { nameLine } from './words.ts';
+
+/**
+ * The full-size drawing of one part, in its own plane, mm. First everything whose place is given is drawn; then lettering
+ * is put where it stands clear of lines and of other lettering, what must not be lost first: the name inside the outline,
+ * the check targets, the key dimensions, the ticks' figures, the feed arrows. What finds no room beside its line is
+ * said in the notes beside the pattern. The same input gives the same drawing.
+ */
+export function drawPattern(part: SketchedPart, routing: Routing, options: PatternOptions): Pattern {
+  const source = sourceOf(part, routing, options);
+  const drawing = createDrawing();
+  const frame = centreFrame(source);
+  const spots = insideGrid(insideOf(source), source.part.centreLine);
+  const checks = checkLengths(source, spots);
+
+  if (showsDifferences(source)) drawing.drawUnder(hatchMarks(source));
+  if (showsTemplate(source)) {
+    const { patches, screws } = fixingMarks(source);
+    drawing.drawUnder(patches);
+    drawing.draw(screws);
+  }
+  drawing.draw(outlineMarks(source));
+  drawing.draw(keepSideTicks(source.main, tickReach(source)));
+  if (showsPart(source)) drawTeeth(drawing, source);
+  drawing.draw(jointMarks(source));
+  drawTargets(drawing, checks);
+  if (frame !== undefined) {
+    drawStations(drawing, source, frame);
+    const labels = drawLabels(drawing, source, frame, spots, stationPitch(options.lengths));
+    drawing.draw(centreLineMarks(frame, labels));
+  }
+  const left = drawDimensions(drawing, source);
+  drawJointNames(drawing, source);
+  if (showsPart(source) || options.view === 'as-routed') drawFeed(drawing, source);
+  if (showsTemplate(source)) drawTemplateLabels(drawing, source);
+  if (showsDifferences(source)) drawResidueWords(drawing, source);
+  drawReferenceMarks(drawing, source);
+  drawPlunges(drawing, source);
+  placeNotes(drawing, noteBlocks(source, checks, left));
+
+  const marks = drawing.marks();
+  return {
+    name: patternName(source),
+    title: nameLine(source) + (options.mirrored ? ', mirrored' : ''),
+    view: options.view,
+    mirrored: options.mirrored,
+    scene: { marks, box: boundsOfMarks(marks) },
+    keepOffSeams: keepOffSeams(source, marks, checks),
+    checks,
+  };
+}
+
+function sourceOf(part: SketchedPart, routing: Routing, options: PatternOptions): PatternSource {
+  const own = options.mirrored ? mirrorPart(part) : part;
+  const ownRouting = options.mirrored ? mirrorRouting(routing) : routing;
+  return { part: own, routing: ownRouting, options, main: mainRegions(own, ownRouting, options) };
+}
+
+function mainRegions(part: SketchedPart, routing: Routing, { view }: PatternOptions): readonly Region[] {
+  switch (view) {
+    case 'part':
+    case 'all':
+      return [part.region];
+    case 'template':
+      return routing.template;
+    case 'as-routed':
+      return routing.asRouted;
+    default:
+      return view satisfies never;
+  }
+}
+
+/** Where the label stands: in the part, also on the template, which runs on past it. */
+function insideOf(source: PatternSource): readonly Region[] {
+  return source.options.view === 'template' ? source.routing.template : source.main;
+}
+
+/** Ticks stay on their own side of the saw line. */
+function tickReach(source: PatternSource): number {
+  const { sawAllowance } = source.routing.tooling;
+  return showsPart(source) && sawAllowance > 0 ? Math.max(0.6, sawAllowance * 0.7) : Infinity;
+}
+
+function jointMarks(source: PatternSource): readonly Mark[] {
+  return source.part.joints.map(({ from, to }) => pathMark('joint', [stroke(from, to)]));
+}
+
+function drawJointNames(drawing: Drawing, source: PatternSource): void {
+  for (const { from, to, label } of source.part.joints) {
+    const direction = subtract(to, from);
+    const angle = readable(angleOf(direction));
+    letter(
+      drawing,
+      [2.5, 1.8].flatMap((height) =>
+        [0.5, 0.25, 0.75, 1.1, -0.1].flatMap((share) =>
+          [0.9, -0.9 - height].map((above) => {
+            const at = { x: from.x + direction.x * share, y: from.y + direction.y * share };
+            const align = share > 1 ? 'left' : share < 0 ? 'right' : 'middle';
+            return textMark(label, step(at, { x: Math.cos(angle), y: Math.sin(angle) }, 0, above), {
+              height,
+              angle,
+              align,
+              role: 'joint',
+            });
+          }),
+        ),
+      ),
+    );
+  }
+}
+
+/** Where the cutter goes down inside an opening. */
+function drawPlunges(drawing: Drawing, source: PatternSource): void {
+  for (const { plunge, label } of source.part.openings) {
+    const tag = { id: 'plunge', role: 'left' } as const;
+    const ring = circleOutline(plunge, 2, tag, 1).edges;
+    drawing.draw([
+      pathMark('feed', ring, true),
+      pathMark('feed', [stroke({ x: plunge.x - 3.2, y: plunge.y }, { x: plunge.x + 3.2, y: plunge.y })]),
+      pathMark('feed', [stroke({ x: plunge.x, y: plunge.y - 3.2 }, { x: plunge.x, y: plunge.y + 3.2 })]),
+    ]);
+    letter(
+      drawing,
+      [`${label}: plunge here`, 'plunge here', 'plunge'].flatMap((text) =>
+        [0, Math.PI / 2].flatMap((angle) =>
+          [2.5, 1.8].flatMap((height) =>
+            ([4.4, -4.4 - height] as const).map((above) =>
+              textMark(text, step(plunge, { x: Math.cos(angle), y: Math.sin(angle) }, 0, above), {
+                height,
+                angle,
+                align: 'middle',
+                role: 'feed',
+              }),
+            ),
+          ),
+        ),
+      ),
+    );
+  }
+}
+
+/** The centre line, broken where a label stands on it. */
+function centreLineMarks(frame: CentreFrame, labels: readonly OrientedBox[]): readonly Mark[] {
+  const gaps = labels
+    .map((box) => stretchInBox(frame.from, frame.to, growBox(box, 0.5)))
+    .filter((gap) => gap !== undefined)
+    .sort((a, b) => a.from - b.from);
+  const at = (t: number): Vec => ({
+    x: frame.from.x + t * (frame.to.x - frame.from.x),
+    y: frame.from.y + t * (frame.to.y - frame.from.y),
+  });
+  const marks: Mark[] = [];
+  let done = 0;
+  for (const gap of [...gaps, { from: 1, to: 1 }]) {
+    if (gap.from > done) marks.push(pathMark('centre', [stroke(at(done), at(gap.from))]));
+    done = Math.max(done, gap.to);
+  }
+  return marks;
+}
+
+function patternName(source: PatternSource): string {
+  const { view, mirrored } = source.options;
+  return [source.part.name, ...(view === 'all' ? [] : [view]), ...(mirrored ? ['mirrored'] : [])].join('-');
+}
+
+/** Where a seam would do harm: sharp corners, joints, targets, and small figures. */
+function keepOffSeams(
+  source: PatternSource,
+  marks: readonly Mark[],
+  checks: Pattern['checks'],
+): Pattern['keepOffSeams'] {
+  return [
+    ...sharpCorners(source.main).map((at) => ({ at, clearance: 8 })),
+    ...source.part.joints.flatMap(({ from, to }) =>
+      [from, to, { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }].map((at) => ({ at, clearance: 6 })),
+    ),
+    ...checks.flatMap(({ from, to }) => [from, to].map((at) => ({ at, clearance: 5 }))),
+    ...marks
+      .filter((mark) => mark.kind === 'text' && mark.role === 'dimension')
+      .map((mark) => ({ at: (mark as Extract<Mark, { kind: 'text' }>).at, clearance: 5 })),
+  ];
+}
+
+/** Corners at which the outline turns by more than about 10°. */
+function sharpCorners(regions: readonly Region[]): readonly Vec[] {
+  return regions.flatMap(({ outer, holes }) =>
+    [outer, ...holes].flatMap(({ edges }) =>
+      edges
+        .filter((edge, i) => {
+          const after = directionAt(edge, 0);
+          const before = directionAt(edges.at(i - 1)!, 1);
+          return after.x * before.x + after.y * before.y < 0.985;
+        })
+        .map((edge) => edge.from),
+    ),
+  );
+}

@@ -1,0 +1,80 @@
+import {
+  angleOf,
+  directionAt,
+  distance,
+  type Edge,
+  locate,
+  nearestOnEdges,
+  type Region,
+  subtract,
+  type Vec,
+} from '../../geometry/index.ts';
+import { flattenEdge } from '../layout/flatten.ts';
+import { inFrame, toFrame } from '../layout/oriented-box.ts';
+import { edgesOf } from './source.ts';
+
+/** A spot inside the outline where lettering may be tried. */
+export interface Spot {
+  readonly at: Vec;
+  /** Coordinates along and across the centre line, from its start; mm. */
+  readonly along: number;
+  readonly across: number;
+  /** Distance to the nearest edge, mm. */
+  readonly clearance: number;
+  /** Direction of the nearest edge, rad. */
+  readonly edgeAngle: number;
+}
+
+/** About how many spots cover one part: enough to find every place where a word fits. */
+const SPOTS = 1800;
+
+/**
+ * Spots inside regions on a lattice laid along a line, in rows from its start. Closer together on a narrow part, wider
+ * on a broad one, so that their number stays bounded.
+ */
+export function insideGrid(
+  regions: readonly Region[],
+  line: { readonly from: Vec; readonly to: Vec },
+): readonly Spot[] {
+  const edges = edgesOf(regions);
+  if (edges.length === 0 || distance(line.from, line.to) === 0) return [];
+  const angle = angleOf(subtract(line.to, line.from));
+  const frame = boundsInFrame(edges, line.from, angle);
+  const width = frame.maxY - frame.minY;
+  const height = frame.maxX - frame.minX;
+  const pitch = Math.max(2.5, Math.sqrt((width * height) / SPOTS));
+  const rows = Math.ceil(height / pitch);
+  // Never fewer than six places across, however long and thin the part.
+  const columns = Math.max(6, Math.ceil(width / pitch));
+  const spots: Spot[] = [];
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      const along = frame.minX + ((row + 0.5) * height) / rows;
+      const across = frame.minY + ((column + 0.5) * width) / columns;
+      const at = inFrame(line.from, angle, { x: along, y: across });
+      if (locate(regions, at) !== 'inside') continue;
+      const nearest = nearestOnEdges(edges, at);
+      const edgeAngle = angleOf(directionAt(edges[nearest.index]!, nearest.t));
+      spots.push({ at, along, across, clearance: nearest.distance, edgeAngle });
+    }
+  }
+  return spots;
+}
+
+function boundsInFrame(
+  edges: readonly Edge[],
+  origin: Vec,
+  angle: number,
+): { minX: number; minY: number; maxX: number; maxY: number } {
+  const box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+  for (const edge of edges) {
+    for (const point of flattenEdge(edge, 0.5)) {
+      const p = toFrame(origin, angle, point);
+      box.minX = Math.min(box.minX, p.x);
+      box.maxX = Math.max(box.maxX, p.x);
+      box.minY = Math.min(box.minY, p.y);
+      box.maxY = Math.max(box.maxY, p.y);
+    }
+  }
+  return box;
+}

@@ -1,0 +1,104 @@
+import { angleOf, distance, type Vec } from '../../geometry/index.ts';
+import { type Drawing, letter, textMark } from '../layout/drawing.ts';
+import { growBox, type OrientedBox } from '../layout/oriented-box.ts';
+import type { Spot } from './inside-grid.ts';
+import { boxOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
+import { edgesOf, type PatternSource } from './source.ts';
+import type { CentreFrame } from './stations.ts';
+import { readable } from './strokes.ts';
+import { nameLine } from './words.ts';
+
+/** Heights tried, largest first: ISO 3098, never below what is read at the bench. */
+const HEIGHTS = [7, 5, 3.5, 2.5, 1.8] as const;
+/** Labels stand no closer together than this, middle to middle, mm: at least one whole one on any sheet or offcut. */
+const SPACING = 96;
+/** White kept round a label, mm. */
+const AIR = 1;
+/** Lettering as high as this wants a broader part than 120 mm: on a narrow one it shouts. */
+const MOST_FOR_NARROW = 5;
+const NARROW = 120;
+
+/**
+ * Puts the label wherever it fits inside the outline, over and over along the part, in the largest lettering that each
+ * place takes, and returns the room taken. A part too small for any label has its name beside it instead.
+ */
+export function drawLabels(
+  drawing: Drawing,
+  source: PatternSource,
+  frame: CentreFrame,
+  spots: readonly Spot[],
+  pitch: number,
+): readonly OrientedBox[] {
+  const taken: OrientedBox[] = [];
+  const main = angleOf(frame.direction);
+  const broad = frame.mostAcross - frame.leastAcross;
+  const ordered = [...spots].sort((a, b) => preference(a, pitch) - preference(b, pitch));
+  const arrangementsAt = cachedArrangements(source);
+  for (const height of HEIGHTS) {
+    if (height > MOST_FOR_NARROW && broad < NARROW) continue;
+    for (const spot of ordered) {
+      // A row of lettering needs at least this much clear of the edge on both sides.
+      if (spot.clearance < height * 0.7) continue;
+      if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
+      const placed = placeAt(drawing, spot, [main, spot.edgeAngle], (angle) => arrangementsAt(height, angle));
+      if (placed !== undefined) taken.push(placed);
+    }
+  }
+  if (taken.length === 0) letter(drawing, namesBeside(source));
+  return taken;
+}
+
+/** Middles of the cells between ticks first, then the spots farther from any edge. */
+function preference(spot: Spot, pitch: number): number {
+  const cell = spot.along / pitch - Math.floor(spot.along / pitch);
+  return Math.round(Math.abs(cell - 0.5) * 20) * 4 - Math.min(spot.clearance, 60);
+}
+
+function placeAt(
+  drawing: Drawing,
+  spot: Spot,
+  angles: readonly number[],
+  arrangementsAt: (angle: number) => readonly LabelBlock[],
+): OrientedBox | undefined {
+  for (const raw of angles) {
+    const angle = readable(raw);
+    for (const block of arrangementsAt(angle)) {
+      if (block.height / 2 > spot.clearance) continue;
+      const box = growBox(boxOfLabel(block, spot.at, angle), AIR);
+      if (!drawing.occupancy.isFree(box)) continue;
+      drawing.draw(block.draw(spot.at, angle));
+      drawing.occupancy.addBox(box);
+      return box;
+    }
+  }
+  return undefined;
+}
+
+/** Arrangements are the same for equal angles: made once each. */
+function cachedArrangements(source: PatternSource): (height: number, angle: number) => readonly LabelBlock[] {
+  const made = new Map<string, readonly LabelBlock[]>();
+  return (height, angle) => {
+    const key = `${height} ${angle}`;
+    let blocks = made.get(key);
+    if (blocks === undefined) {
+      blocks = labelArrangements(source, height, angle);
+      made.set(key, blocks);
+    }
+    return blocks;
+  };
+}
+
+function* namesBeside(source: PatternSource) {
+  const text = nameLine(source);
+  const corners: readonly Vec[] = edgesOf(source.main).map((edge) => edge.from);
+  for (const away of [4, 8, 16, 32, 64]) {
+    for (const corner of corners) {
+      yield textMark(text, { x: corner.x + away, y: corner.y + away }, { weight: 'semibold' });
+      yield textMark(
+        text,
+        { x: corner.x - away, y: corner.y - away },
+        { weight: 'semibold', align: 'right' },
+      );
+    }
+  }
+}

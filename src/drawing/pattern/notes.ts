@@ -1,0 +1,127 @@
+import type { CheckLength, LineRole } from '../api.ts';
+import { LINE_STYLES } from '../styles.ts';
+import type { DimensionRow } from './dimensions.ts';
+import { figureRows, lineRow, type NoteBlock, noteBlock, tableRow, wordRows } from './note-block.ts';
+import {
+  type PatternSource,
+  showsDifferences,
+  showsPart,
+  showsTemplate,
+  writeFine,
+  writeLength,
+} from './source.ts';
+import { offsetWords } from './template-labels.ts';
+import { handOf, MIRRORED_WORDS, quantityOf, VIEW_WORDS } from './words.ts';
+
+/** The blocks of notes beside a pattern, in the order in which they are placed. */
+export function noteBlocks(
+  source: PatternSource,
+  checks: readonly CheckLength[],
+  left: readonly DimensionRow[],
+): readonly NoteBlock[] {
+  return [
+    titleNotes(source),
+    ...(checks.length === 0 ? [] : [checkNotes(source, checks)]),
+    toolNotes(source),
+    keyNotes(source),
+    ...(left.length === 0
+      ? []
+      : [
+          noteBlock(
+            'Further sizes',
+            left.flatMap(({ label, figure }) => figureRows(label, figure)),
+          ),
+        ]),
+  ];
+}
+
+function titleNotes(source: PatternSource): NoteBlock {
+  const { part, options } = source;
+  const { here, other } = quantityOf(source);
+  const hand = handOf(source);
+  const unit = options.lengths.unit === 'mm' ? 'millimetres' : 'inches';
+  return noteBlock(part.label, [
+    ...(options.mirrored ? wordRows(MIRRORED_WORDS, 'against') : []),
+    ...wordRows(options.design),
+    ...wordRows([options.revision, options.date].filter((words) => words !== '').join(' \u00b7 ')),
+    ...(hand === undefined ? [] : wordRows(`${hand}, seen from its show face`)),
+    ...figureRows('make from this pattern', String(here)),
+    ...(other === 0 ? [] : figureRows('and of the other hand, turned over', String(other))),
+    ...figureRows('thickness', writeLength(part.thickness, options.lengths)),
+    ...wordRows(`Shows ${VIEW_WORDS[options.view]}. Full size, 1:1; lengths in ${unit}.`),
+  ]);
+}
+
+/** Room to write by hand wants taller rows. */
+const WRITE_ROW = 7;
+const CHECK_COLUMNS = [8, 18, 16, 16] as const;
+
+function checkNotes(source: PatternSource, checks: readonly CheckLength[]): NoteBlock {
+  return noteBlock('Check lengths', [
+    tableRow(['', 'should be', 'after taping', 'after gluing'], CHECK_COLUMNS, 4.2, true),
+    ...checks.map((check) =>
+      tableRow(
+        [check.name, writeFine(check.nominal, source.options.lengths), '', ''],
+        CHECK_COLUMNS,
+        WRITE_ROW,
+      ),
+    ),
+    ...wordRows(
+      'From cross to cross. Mating faces are cut to the figures or to the part, never to paper alone.',
+    ),
+  ]);
+}
+
+function toolNotes(source: PatternSource): NoteBlock {
+  const { tooling, offsets, blade, endAllowance } = source.routing;
+  const { lengths } = source.options;
+  const write = (mm: number): string => writeLength(mm, lengths);
+  const { guide, cutter } = tooling;
+  const machine = tooling.machine === 'table' ? 'Router table' : 'Hand-held router';
+  const guideWords =
+    guide.kind === 'bearing'
+      ? `bearing ${write(guide.diameter)} at the ${guide.at}`
+      : `bushing ${write(guide.outsideDiameter)} outside, barrel ${write(guide.barrelLength)}`;
+  const outer = offsets.find((offset) => offset.across === undefined);
+  const opening = offsets.find((offset) => offset.across !== undefined);
+  return noteBlock('Routing', [
+    ...wordRows(`${machine}, cutter ${write(cutter.diameter)}, ${guideWords}.`),
+    ...(outer === undefined ? [] : wordRows(`Edges: ${offsetWords(outer, lengths)}.`)),
+    ...(opening === undefined ? [] : wordRows(`Openings: ${offsetWords(opening, lengths)}.`)),
+    ...figureRows('template runs on past sawn ends', write(tooling.runOn)),
+    ...figureRows('saw outside the line by', write(tooling.sawAllowance)),
+    ...(endAllowance === undefined ? [] : figureRows('left on at the ends', write(endAllowance))),
+    ...(blade === undefined ? [] : figureRows('band-saw blade up to', write(blade.blade.width))),
+  ]);
+}
+
+/** Only the lines that this pattern has. */
+function keyNotes(source: PatternSource): NoteBlock {
+  const { routing, part } = source;
+  const has: readonly (readonly [LineRole, boolean])[] = [
+    ['part', showsPart(source)],
+    ['template', showsTemplate(source) && routing.template.length > 0],
+    [
+      'as-routed',
+      showsDifferences(source) && (source.options.view === 'as-routed' || routing.differences.length > 0),
+    ],
+    ['residue', showsDifferences(source) && routing.differences.length > 0],
+    ['saw-line', showsPart(source) && routing.blank.length > 0],
+    ['joint', part.joints.length > 0],
+    ['centre', true],
+  ];
+  const roles = has.filter(([, shown]) => shown).map(([role]) => role);
+  const tape = routing.fixings.some(({ kind }) => kind === 'tape');
+  const screws = routing.fixings.some(({ kind }) => kind !== 'tape');
+  const hasAgainst = routing.feed.some(({ grain }) => grain === 'against');
+  return noteBlock('Lines', [
+    ...roles.flatMap((role) => lineRow(role, LINE_STYLES[role].words)),
+    ...wordRows('Short ticks stand in the waste: keep the other side.'),
+    ...(hasAgainst && showsPart(source)
+      ? wordRows('Leaning teeth: cut against the grain; turn the work over.')
+      : []),
+    ...(showsTemplate(source) && tape ? wordRows('Grey patches: tape the template down.') : []),
+    ...(showsTemplate(source) && screws ? wordRows('Ring with a slot: screw.') : []),
+    ...wordRows('Figures at the ticks: distance from the centre line.'),
+  ]);
+}

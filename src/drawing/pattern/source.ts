@@ -1,0 +1,53 @@
+import type { Edge, Region } from '../../geometry/index.ts';
+import { formatAngle, formatLength } from '../../measure/index.ts';
+import type { Routing } from '../../routing/index.ts';
+import type { SketchedPart } from '../../sketch/index.ts';
+import type { PatternOptions } from '../api.ts';
+import { setFractions } from '../lettering/fractions.ts';
+
+/** What one pattern is drawn from: part and routing as they lie on the paper, mirrored already where asked for. */
+export interface PatternSource {
+  readonly part: SketchedPart;
+  readonly routing: Routing;
+  readonly options: PatternOptions;
+  /** The outline that the pattern is about: of the part, the template, or what the cutter leaves. */
+  readonly main: readonly Region[];
+}
+
+/** What each view shows. */
+export function showsPart({ options }: PatternSource): boolean {
+  return options.view === 'part' || options.view === 'all';
+}
+
+export function showsTemplate({ options }: PatternSource): boolean {
+  return options.view === 'template' || options.view === 'all';
+}
+
+export function showsDifferences({ options }: PatternSource): boolean {
+  return options.view === 'as-routed' || options.view === 'all';
+}
+
+/** Every edge of regions, outer loops and holes alike. */
+export function edgesOf(regions: readonly Region[]): readonly Edge[] {
+  return regions.flatMap(({ outer, holes }) => [outer, ...holes].flatMap(({ edges }) => edges));
+}
+
+/** A length as it is lettered: no unit in mm, an inch mark in inches, fractions set as fractions. */
+export function writeLength(mm: number, style: PatternOptions['lengths']): string {
+  const text = formatLength(mm, style, false);
+  return setFractions(style.unit === 'in' ? `${text}"` : text);
+}
+
+/** A length to be read off a rule: to 0.1 mm or 1/64 in, whatever style the rest is written in. */
+export function writeFine(mm: number, style: PatternOptions['lengths']): string {
+  return writeLength(
+    mm,
+    style.unit === 'mm'
+      ? { unit: 'mm', decimals: Math.max(1, style.decimals) }
+      : { ...style, denominator: 64 },
+  );
+}
+
+export function writeAngle(rad: number): string {
+  return formatAngle(rad, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°');
+}

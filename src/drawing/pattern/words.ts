@@ -1,0 +1,42 @@
+import type { PatternView } from '../api.ts';
+import { type PatternSource, writeLength } from './source.ts';
+
+/** What a view is called on paper. */
+export const VIEW_WORDS: Readonly<Record<PatternView, string>> = {
+  part: 'the part',
+  template: 'the template',
+  'as-routed': 'as the cutter leaves it',
+  all: 'part, template and as routed',
+};
+
+/** Which hand the pattern is, where the part has hands. */
+export function handOf({ part, options }: PatternSource): 'left hand' | 'right hand' | undefined {
+  if (part.quantity.right === 0) return undefined;
+  return options.mirrored ? 'right hand' : 'left hand';
+}
+
+/** How many are made from this pattern as it lies, and how many of the other hand. */
+export function quantityOf({ part, options }: PatternSource): {
+  readonly here: number;
+  readonly other: number;
+} {
+  const { left, right } = part.quantity;
+  if (right === 0) return { here: left, other: 0 };
+  return options.mirrored ? { here: right, other: left } : { here: left, other: right };
+}
+
+/** The name that stands in the part: `Splayed leg, left hand`. */
+export function nameLine(source: PatternSource): string {
+  const hand = handOf(source);
+  return hand === undefined ? source.part.label : `${source.part.label}, ${hand}`;
+}
+
+/** What must not be lost with it: what this paper is, how many, which face shows, how thick. */
+export function factLine(source: PatternSource): string {
+  const { part, options } = source;
+  const what = options.view === 'template' ? 'Template' : 'Pattern';
+  const thick = writeLength(part.thickness, options.lengths);
+  return `${what} \u00b7 make ${quantityOf(source).here} \u00b7 show face this side \u00b7 ${thick} thick`;
+}
+
+export const MIRRORED_WORDS = 'PATTERN \u2013 MIRRORED';
