@@ -30,15 +30,13 @@ export function feedRuns(region: Region, grain: number, machine: Tooling['machin
     const inOrder = machine === 'hand-held' ? edges : [...edges].reverse().map(reverseEdge);
     // The wood lies left of edges as they are stored, so right of them once they are reversed.
     const wood = machine === 'hand-held' ? 1 : -1;
-    return inOrder
-      .filter(isRouted)
-      .flatMap((edge) =>
-        splitAtTurns(edge, grain).map((path) => ({
-          edge: edge.tag.id,
-          path,
-          grain: meets(path, grain, wood),
-        })),
-      );
+    return inOrder.filter(isRouted).flatMap((edge) =>
+      splitAtTurns(edge, grain).map((path) => ({
+        edge: edge.tag.id,
+        path,
+        grain: meets(path, grain, wood),
+      })),
+    );
   });
 }
 

@@ -5,6 +5,7 @@ import {
   type Edge,
   type Outline,
   polygonOutline,
+  SMOOTH_TURN,
   scale,
   type Vec,
 } from '../../geometry/index.ts';

@@ -1,0 +1,42 @@
+import type { Finding, Severity } from '../core/index.ts';
+import type { Routing } from '../routing/index.ts';
+import type { SketchedPart } from '../sketch/index.ts';
+import { cutterSize } from './cutter-size.ts';
+import { cutterSpeed } from './cutter-speed.ts';
+import { depth } from './depth.ts';
+import { grainOfCuts } from './grain-of-cuts.ts';
+import { guideFits } from './guide-fits.ts';
+import { holding } from './holding.ts';
+import { plunge } from './plunge.ts';
+import type { Rule } from './rule.ts';
+import { runOn } from './run-on.ts';
+import { sawBlade } from './saw-blade.ts';
+import { templateWhole } from './template-whole.ts';
+import { wideSplay } from './wide-splay.ts';
+import { woodLeft } from './wood-left.ts';
+import { woodLost } from './wood-lost.ts';
+
+const RULES: readonly Rule[] = [
+  guideFits,
+  templateWhole,
+  depth,
+  plunge,
+  woodLost,
+  woodLeft,
+  cutterSize,
+  runOn,
+  grainOfCuts,
+  wideSplay,
+  sawBlade,
+  holding,
+  cutterSpeed,
+];
+
+const GRAVITY: Record<Severity, number> = { stop: 0, caution: 1, note: 2 };
+
+/** Everything the rules have to say of one part and how it is routed: the gravest first, otherwise in the order of work. */
+export function checkPart(part: SketchedPart, routing: Routing): Finding[] {
+  return RULES.flatMap((rule) => rule(part, routing)).sort(
+    (a, b) => GRAVITY[a.severity] - GRAVITY[b.severity],
+  );
+}

@@ -1,0 +1,2 @@
+export { cautions } from './cautions.ts';
+export { checkPart } from './check-part.ts';

@@ -1,0 +1,63 @@
+import {
+  directionAt,
+  type Edge,
+  line,
+  moveBy,
+  type Outline,
+  offsetRegions,
+  type Region,
+  scale,
+  transformEdge,
+  uniteRegions,
+} from '../geometry/index.ts';
+import type { Tooling } from './api.ts';
+import { extendOutline } from './outline/extend-outline.ts';
+import { isRouted } from './outline/find-runs.ts';
+import { offsetRoutedEdges } from './outline/offset-routed-edges.ts';
+
+/** mm of wood that is left on ends for trimming, where the template runs on far enough (common practice). */
+const USUAL_END = 25;
+
+/** mm by which the guide should be on the template before the cutter meets the wood. */
+const ENGAGED = 5;
+
+/**
+ * Wood left beyond sawn and joint ends, mm, where the maker asks for none in particular: 25, or what the run-on leaves
+ * once the guide is on the template before the cutter meets the wood; never less than the saw allowance.
+ */
+export function usualEndAllowance({ runOn, cutter, sawAllowance }: Tooling): number {
+  return Math.max(sawAllowance, Math.min(USUAL_END, runOn - cutter.diameter / 2 - ENGAGED));
+}
+
+/**
+ * The rough-sawn blank: routed edges grown by the saw allowance (mm), sawn and joint ends by the end allowance (mm),
+ * edges that stay as the board came not at all. No openings.
+ */
+export function blankOf(outer: Outline, sawAllowance: number, endAllowance: number): readonly Region[] {
+  if (!outer.edges.some(isRouted)) return offsetRegions([{ outer, holes: [] }], endAllowance);
+  const extended = extendOutline(outer, endAllowance, sawAllowance);
+  const board = offsetRoutedEdges(extended, sawAllowance);
+  // Sawn and joint edges in the middle of a run have no routed neighbour that would carry the blank past them.
+  const passed = new Set(extended.gaps.filter(({ kind }) => kind === 'around').flatMap(({ edges }) => edges));
+  const margins = outer.edges
+    .filter((edge) => passed.has(edge.tag.id) && (edge.tag.role === 'sawn' || edge.tag.role === 'joint'))
+    .map((edge) => sweptOut(edge, endAllowance));
+  return margins.length === 0 ? board : uniteRegions(board, margins);
+}
+
+/** What an edge passes over when it is moved out of the wood, square to its middle. */
+function sweptOut(edge: Edge, by: number): Region {
+  const along = directionAt(edge, 0.5);
+  const out = scale({ x: along.y, y: -along.x }, by);
+  const moved = transformEdge(edge, moveBy(out.x, out.y));
+  const { tag } = edge;
+  // Out of the wood is to the right of an edge: its moved copy first, then back along the edge itself.
+  const back = {
+    ...edge,
+    from: edge.to,
+    to: edge.from,
+    ...(edge.kind === 'arc' ? { turn: -edge.turn as 1 | -1 } : {}),
+  };
+  const edges = [moved, line(moved.to, edge.to, tag), back, line(edge.from, moved.from, tag)];
+  return { outer: { edges }, holes: [] };
+}

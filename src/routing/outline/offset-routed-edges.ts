@@ -1,0 +1,34 @@
+import {
+  intersectRegions,
+  locate,
+  offsetRegions,
+  pointAt,
+  type Region,
+  regionsFromLoops,
+  subtractRegions,
+} from '../../geometry/index.ts';
+import type { ExtendedOutline } from './extend-outline.ts';
+
+/**
+ * The extended outline with its routed edges moved by `by` (mm, positive out of the wood), unrouted edges where they are,
+ * and its run-ons cut straight across where they end. Several regions, or none, where a shrinking board falls apart.
+ */
+export function offsetRoutedEdges(extended: ExtendedOutline, by: number): readonly Region[] {
+  const { short, long, gaps, isRouted } = extended;
+  if (by === 0 || !isRouted) return short;
+  const moved = offsetRegions(long, by);
+  if (gaps.length === 0) return moved;
+  if (by < 0) return intersectRegions(moved, short);
+  const cut = subtractRegions(moved, regionsFromLoops(extended.pastRunOn, 'positive'));
+  const board = subtractRegions(cut, subtractRegions(long, short));
+  // What grew past the far side of the room beyond lies apart from the board and is dropped.
+  return board.filter((piece) => touches(piece, extended));
+}
+
+function touches({ outer }: Region, { drawn }: ExtendedOutline): boolean {
+  const onPiece = outer.edges.some((edge) => locate(drawn, pointAt(edge, 0.5)) !== 'outside');
+  return (
+    onPiece ||
+    drawn.some((region) => locate([{ outer, holes: [] }], region.outer.edges[0]!.from) !== 'outside')
+  );
+}
