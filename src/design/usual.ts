@@ -1,0 +1,50 @@
+import { SAFE_MARGIN, USUAL_OVERLAP } from '../print/index.ts';
+import type { Design, TypedPaper, TypedTooling } from './design-schema.ts';
+
+type Units = Design['units'];
+
+/** How lengths are usually printed: whole millimetres, or 1/32 in (common practice: what a maker marks to). */
+export function usualUnits(unit: Units['length']): Units {
+  return unit === 'mm' ? { length: 'mm', decimals: 1 } : { length: 'in', nearest: '1/32' };
+}
+
+/**
+ * What a maker without a workshop file begins with: a half-inch flush-trim bit with its bearing at the shank, hand-held,
+ * the template above; 6 mm board for it (all common practice).
+ */
+export function usualTooling(unit: Units['length']): TypedTooling {
+  const metric = unit === 'mm';
+  return {
+    machine: 'hand-held',
+    cutter: {
+      name: metric ? 'flush trim 12.7 × 38 mm' : 'flush trim 1/2 × 1 1/2 in',
+      diameter: metric ? '12.7 mm' : '1/2 in',
+      cuttingLength: metric ? '38 mm' : '1 1/2 in',
+    },
+    guide: {
+      kind: 'bearing',
+      name: metric ? 'bearing 12.7 mm' : 'bearing 1/2 in',
+      diameter: metric ? '12.7 mm' : '1/2 in',
+      at: 'shank',
+    },
+    templateThickness: metric ? '6 mm' : '1/4 in',
+    runOn: metric ? '40 mm' : '1 1/2 in',
+    sawAllowance: metric ? '1.5 mm' : '1/16 in',
+    cutters: [],
+    blades: [
+      { name: metric ? '6 mm blade' : '1/4 in blade', width: metric ? '6 mm' : '1/4 in' },
+      { name: metric ? '13 mm blade' : '1/2 in blade', width: metric ? '13 mm' : '1/2 in' },
+    ],
+  };
+}
+
+/** A4 or Letter with margins that nearly every office printer can keep. */
+export function usualPaper(unit: Units['length']): TypedPaper {
+  const margin = `${SAFE_MARGIN} mm`;
+  return {
+    size: unit === 'mm' ? 'A4' : 'Letter',
+    orientation: 'fewest',
+    margins: { top: margin, right: margin, bottom: margin, left: margin },
+    overlap: `${USUAL_OVERLAP} mm`,
+  };
+}
