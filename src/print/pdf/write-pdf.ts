@@ -84,7 +84,7 @@ function setViewing(document: DocumentRoot, pages: readonly Page[]): void {
   preferences.end();
   document._root.data.ViewerPreferences = preferences;
   const labels = document.ref({
-    // biome-ignore lint/style/useConsistentBuiltinInstantiation: pdfkit writes a String object as text, a plain one as a name.
+    // A String object is written as text, a plain string as a name.
     Nums: pages.flatMap((page, i) => [i, { P: new String(page.label) }]),
   });
   labels.end();

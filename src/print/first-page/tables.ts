@@ -1,0 +1,115 @@
+import { LINE_STYLES, type LineRole, type Pattern } from '../../drawing/index.ts';
+import { vec } from '../../geometry/index.ts';
+import { formatLength, type LengthStyle } from '../../measure/index.ts';
+import type { PatternFacts } from '../api.ts';
+import { ACCENT, GRAPHITE, HAIR, PALE, type PageItem } from '../page/ink.ts';
+import { linesWithin, polyline, words, wordsWithin } from '../page/items.ts';
+import { BELOW_HEADING, type Block, heading, LEADING, TEXT_HEIGHT } from './block.ts';
+
+const ROW = 5.6;
+const SAMPLE = 15;
+
+/** Check lengths with room to write what was measured. */
+export function checkTable(pattern: Pattern, lengths: LengthStyle, width: number): Block | undefined {
+  const { checks } = pattern;
+  if (checks.length === 0) return undefined;
+  const columns = [0, 8, 0.42 * width, 0.71 * width];
+  return {
+    height: BELOW_HEADING + ROW * (checks.length + 0.6),
+    draw: ({ x, y }) => {
+      const head = y - BELOW_HEADING;
+      const at = (column: number, baseline: number) => vec(x + columns[column]!, baseline);
+      const small = { height: 1.8, ink: PALE } as const;
+      const rows = checks.flatMap((check, i): PageItem[] => {
+        const baseline = head - ROW * (i + 1);
+        const rule = baseline - 1.2;
+        const room = (column: number): PageItem =>
+          polyline([at(column, rule), vec(x + (columns[column + 1] ?? width) - 3, rule)], HAIR, GRAPHITE);
+        return [
+          words(check.name, at(0, baseline), { weight: 'semibold', ink: ACCENT, height: 2.5 }),
+          words(formatLength(check.nominal, lengths), at(1, baseline), { height: 2.5 }),
+          room(2),
+          room(3),
+        ];
+      });
+      return [
+        heading('Check lengths', { x, y }),
+        words('must be', at(1, head), small),
+        words('taped', at(2, head), small),
+        words('glued', at(3, head), small),
+        ...rows,
+      ];
+    },
+  };
+}
+
+/** Labels on the left, figures on the right. */
+export function factTable(facts: PatternFacts, width: number): Block | undefined {
+  const rows = facts.keyFacts.map(({ label, value }) => ({
+    label: linesWithin(label, width * 0.6, TEXT_HEIGHT, 'regular'),
+    value,
+  }));
+  if (rows.length === 0) return undefined;
+  const count = rows.reduce((sum, { label }) => sum + Math.max(1, label.length), 0);
+  return {
+    height: BELOW_HEADING + count * LEADING,
+    draw: (corner) => {
+      let y = corner.y - BELOW_HEADING;
+      return [
+        heading('To lay it out by hand', corner),
+        ...rows.flatMap(({ label, value }) => {
+          const top = y;
+          const lines = label.map((line, i) =>
+            words(line, vec(corner.x, top - i * LEADING), { height: TEXT_HEIGHT }),
+          );
+          y -= LEADING * Math.max(1, label.length);
+          const figure = wordsWithin(value, vec(corner.x + width, top), width * 0.38, {
+            height: TEXT_HEIGHT,
+            weight: 'semibold',
+            align: 'right',
+          });
+          return [...lines, figure];
+        }),
+      ];
+    },
+  };
+}
+
+/** A sample of every kind of line in the pattern, in the order of their table, and what it means. */
+export function lineKey(pattern: Pattern, width: number): Block {
+  const used = new Set<LineRole>();
+  for (const mark of pattern.scene.marks) {
+    if (mark.kind === 'path' && mark.fill === undefined) used.add(mark.role);
+  }
+  const roles = (Object.keys(LINE_STYLES) as LineRole[]).filter((role) => used.has(role));
+  const rows = roles.map((role) => ({
+    role,
+    lines: linesWithin(LINE_STYLES[role].words, width - SAMPLE - 3, TEXT_HEIGHT, 'regular'),
+  }));
+  const count = rows.reduce((sum, { lines }) => sum + lines.length, 0);
+  return {
+    height: BELOW_HEADING + count * LEADING,
+    draw: (corner) => {
+      let y = corner.y - BELOW_HEADING;
+      const items: PageItem[] = [heading('Lines', corner)];
+      for (const { role, lines } of rows) {
+        items.push(sampleOf(role, corner.x, y + TEXT_HEIGHT / 2));
+        lines.forEach((line, i) => {
+          items.push(words(line, vec(corner.x + SAMPLE + 3, y - i * LEADING), { height: TEXT_HEIGHT }));
+        });
+        y -= LEADING * lines.length;
+      }
+      return items;
+    },
+  };
+}
+
+function sampleOf(role: LineRole, x: number, y: number): PageItem {
+  const style = LINE_STYLES[role];
+  const sample = polyline(
+    [vec(x, y), vec(x + SAMPLE, y)],
+    style.width,
+    style.ink === 'accent' ? ACCENT : GRAPHITE,
+  );
+  return sample.kind === 'stroke' ? { ...sample, dash: style.dash } : sample;
+}
