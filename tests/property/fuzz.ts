@@ -1,0 +1,45 @@
+import { findFaults, type Region } from '../../src/geometry/index.ts';
+import { ADVERSARIAL } from '../cases/outlines/adversarial.ts';
+import { FURNITURE } from '../cases/outlines/furniture.ts';
+import { type Random, randomFrom } from '../cases/outlines/random.ts';
+
+/** How many outlines a fuzz test makes: LEGWRIGHT_FUZZ, or a few hundred. */
+export const FUZZ_COUNT = Number(process.env.LEGWRIGHT_FUZZ ?? 300);
+/** First seed of the run: LEGWRIGHT_FUZZ_SEED, or 1. */
+export const FUZZ_SEED = Number(process.env.LEGWRIGHT_FUZZ_SEED ?? 1);
+
+export interface FuzzCase {
+  readonly seed: number;
+  readonly family: string;
+  readonly regions: Region[];
+  readonly random: Random;
+}
+
+const FAMILIES = [...Object.keys(FURNITURE), ...Object.keys(ADVERSARIAL)];
+
+/** The outline of a seed; undefined when the draw came out invalid (edges that cross), which is not what is tested. */
+export function fuzzCase(seed: number): FuzzCase | undefined {
+  const random = randomFrom(seed * 7919);
+  const family = FAMILIES[seed % FAMILIES.length]!;
+  const size = random.whole(4, 48);
+  const draw = FURNITURE[family] ?? ADVERSARIAL[family]!;
+  const regions = draw(random, size);
+  return findFaults(regions).length > 0 ? undefined : { seed, family, regions, random };
+}
+
+/** An offset that suits the outline's family: round numbers that pinch as often as any size. */
+export function fuzzOffset(random: Random): number {
+  const size = random.pick([
+    1,
+    2,
+    3,
+    5,
+    10,
+    1.5875,
+    6.35,
+    19.05,
+    random.ratio(1e-3, 60),
+    random.ratio(0.1, 30),
+  ]);
+  return random.next() < 0.5 ? size : -size;
+}
