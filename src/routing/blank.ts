@@ -38,9 +38,8 @@ export function blankOf(outer: Outline, sawAllowance: number, endAllowance: numb
   const extended = extendOutline(outer, endAllowance, sawAllowance);
   const board = offsetRoutedEdges(extended, sawAllowance);
   // Sawn and joint edges in the middle of a run have no routed neighbour that would carry the blank past them.
-  const passed = new Set(extended.gaps.filter(({ kind }) => kind === 'around').flatMap(({ edges }) => edges));
-  const margins = outer.edges
-    .filter((edge) => passed.has(edge.tag.id) && (edge.tag.role === 'sawn' || edge.tag.role === 'joint'))
+  const margins = extended.passedOver
+    .filter(({ tag }) => tag.role === 'sawn' || tag.role === 'joint')
     .map((edge) => sweptOut(edge, endAllowance));
   return margins.length === 0 ? board : uniteRegions(board, margins);
 }

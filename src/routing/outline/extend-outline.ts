@@ -19,6 +19,8 @@ export interface ExtendedOutline {
   /** Run on with all room beyond, so that an offset touches routed edges only. */
   readonly long: readonly Region[];
   readonly gaps: readonly Gap[];
+  /** Unrouted edges that have no run-on beyond them. */
+  readonly passedOver: readonly Edge[];
   /** Is any edge routed? */
   readonly isRouted: boolean;
   /** Strips on the waste's side of the run-ons, see Passage. */
@@ -63,6 +65,7 @@ export function extendOutline(outer: Outline, runOn: number, reach: number): Ext
     short: isPlain ? drawn : regionsFromLoops([{ edges: short }], 'positive'),
     long: isPlain ? drawn : regionsFromLoops([{ edges: long }], 'positive'),
     gaps: passages.map(({ gap }) => gap),
+    passedOver: passages.flatMap(({ passedOver }) => passedOver),
     isRouted: stretches.length > 0,
     pastCorner: passages.flatMap(({ pastCorner }) => pastCorner),
     pastRunOn: passages.flatMap(({ pastRunOn }) => pastRunOn),

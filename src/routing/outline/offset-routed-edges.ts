@@ -14,9 +14,18 @@ import type { ExtendedOutline } from './extend-outline.ts';
  * and its run-ons cut straight across where they end. Several regions, or none, where a shrinking board falls apart.
  */
 export function offsetRoutedEdges(extended: ExtendedOutline, by: number): readonly Region[] {
-  const { short, long, gaps, isRouted } = extended;
-  if (by === 0 || !isRouted) return short;
-  const moved = offsetRegions(long, by);
+  if (!extended.isRouted) return extended.drawn;
+  return trimRunOns(extended, by === 0 ? extended.long : offsetRegions(extended.long, by), by);
+}
+
+/** The same from the outline's long form, offset already. */
+export function trimRunOns(
+  extended: ExtendedOutline,
+  moved: readonly Region[],
+  by: number,
+): readonly Region[] {
+  const { short, long, gaps } = extended;
+  if (by === 0) return short;
   if (gaps.length === 0) return moved;
   if (by < 0) return intersectRegions(moved, short);
   const cut = subtractRegions(moved, regionsFromLoops(extended.pastRunOn, 'positive'));

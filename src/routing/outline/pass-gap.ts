@@ -28,6 +28,8 @@ export interface Passage {
   readonly short: readonly Edge[];
   /** The same with all room beyond, so that only routed edges feel an offset. */
   readonly long: readonly Edge[];
+  /** Unrouted edges that have no run-on beyond them. */
+  readonly passedOver: readonly Edge[];
   /** On the waste's side of each run-on: from the wood's corner, and from the template's end. Anticlockwise. */
   readonly pastCorner: readonly Outline[];
   readonly pastRunOn: readonly Outline[];
@@ -95,6 +97,7 @@ function bridge(run: UnroutedRun, a: Side, b: Side): Passage | undefined {
   return {
     gap: describe(run, 'bridge', wide / 2, a.corner),
     short: edges,
+    passedOver: [],
     long: edges,
     pastCorner: [],
     pastRunOn: [],
@@ -117,6 +120,7 @@ function closeAcross(
     return {
       gap,
       short: edges,
+      passedOver: [],
       long: edges,
       pastCorner: stripsPastCorner([a, b], beyond, runOn),
       pastRunOn: [],
@@ -145,6 +149,7 @@ function closeAcross(
     gap: describe(run, 'end', runOn, a.runsOn ? a.corner : b.corner),
     short,
     long,
+    passedOver: [],
     pastCorner: stripsPastCorner([a, b], beyond, runOn),
     pastRunOn: [a, b]
       .filter((side) => side.runsOn)
@@ -157,17 +162,20 @@ function closeAcross(
 /** Each end of the run has its own run-on, as wide as the unrouted edge there; the rest of the run stays as it is. */
 function goAround(run: UnroutedRun, a: Side, b: Side, options: PassageOptions): Passage {
   const { runOn, beyond } = options;
-  const asDrawn = { short: run.edges, long: run.edges, pastCorner: [], pastRunOn: [] };
-  if (run.edges.length === 1) return { gap: describe(run, 'around', 0, a.corner), ...asDrawn };
-  const shift = (side: Side): Edge => {
-    const { x, y } = scale(side.along, runOn);
-    const moved = transformEdge(side.end, moveBy(x, y));
-    return { ...moved, tag: { id: nameOf(side.end), role: 'left' } };
-  };
+  if (run.edges.length === 1) {
+    const asDrawn = {
+      short: run.edges,
+      long: run.edges,
+      passedOver: run.edges,
+      pastCorner: [],
+      pastRunOn: [],
+    };
+    return { gap: describe(run, 'around', 0, a.corner), ...asDrawn };
+  }
+  const before = moveEnd(a, run.edges[1]!, runOn);
+  const after = moveEnd(b, run.edges.at(-2)!, runOn);
   const aside = { id: `${nameOf(run.edges[0]!)}.side`, role: 'left' } as const;
   const bside = { id: `${nameOf(run.edges.at(-1)!)}.side`, role: 'left' } as const;
-  const before = shift(a);
-  const after = shift(b);
   const short = [
     ...(a.runsOn
       ? [line(a.corner, before.from, a.routed.tag), before, line(before.to, a.end.to, aside)]
@@ -184,11 +192,45 @@ function goAround(run: UnroutedRun, a: Side, b: Side, options: PassageOptions): 
     gap,
     short,
     long,
+    passedOver: run.edges.slice(a.runsOn ? 1 : 0, b.runsOn ? -1 : undefined),
     pastCorner: stripsPastCorner([a, b], beyond, runOn),
-    pastRunOn: runsOn.map((side) =>
-      wasteStrip(side, pointAhead(side, runOn), scale(side.endAlong, -1), 2 * beyond + runOn, 2 * beyond),
-    ),
+    pastRunOn: [
+      stripPastEnd(a, run.edges[1]!, runOn, beyond),
+      stripPastEnd(b, run.edges.at(-2)!, runOn, beyond),
+    ],
   };
+}
+
+/**
+ * The unrouted edge at a corner moved out by the run-on. Where it is straight it ends on the continuation of the edge after
+ * it, so that a board is not asked for wood beyond an edge that stays as it came.
+ */
+function moveEnd({ along, end, endAlong, hand }: Side, next: Edge, runOn: number): Edge {
+  const shift = scale(along, runOn);
+  const moved: Edge = {
+    ...transformEdge(end, moveBy(shift.x, shift.y)),
+    tag: { id: nameOf(end), role: 'left' },
+  };
+  const back = hand === 1 ? scale(directionAt(next, 0), -1) : directionAt(next, 1);
+  const corner = hand === 1 ? end.to : end.from;
+  const start = hand === 1 ? moved.from : moved.to;
+  const met =
+    end.kind === 'line'
+      ? crossingOfRays({ corner: start, along: endAlong }, { corner, along: back })
+      : undefined;
+  if (met === undefined || met.b > 2 * runOn) return moved;
+  return hand === 1 ? { ...moved, to: met.at } : { ...moved, from: met.at };
+}
+
+/** The strip past a run-on, or, where there is none, past the far end of the unrouted edge that takes its place. */
+function stripPastEnd(side: Side, next: Edge, runOn: number, beyond: number): Outline {
+  const long = 2 * beyond + runOn;
+  if (side.runsOn)
+    return wasteStrip(side, pointAhead(side, runOn), scale(side.endAlong, -1), long, 2 * beyond);
+  const { end, hand } = side;
+  const along = hand === 1 ? directionAt(end, 1) : scale(directionAt(end, 0), -1);
+  const slant = hand === 1 ? scale(directionAt(next, 0), -1) : directionAt(next, 1);
+  return wasteStrip({ ...side, along }, hand === 1 ? end.to : end.from, slant, long, 2 * beyond);
 }
 
 function stripsPastCorner(sides: readonly Side[], beyond: number, runOn: number): Outline[] {
