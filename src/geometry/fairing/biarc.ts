@@ -1,0 +1,61 @@
+import type { Arc, Edge, EdgeTag, Line, Vec } from '../api.ts';
+import { arc, line } from '../edge.ts';
+import { STRAIGHT_RADIUS } from '../tolerance.ts';
+import { between, dot, leftOf, subtract, unit } from '../vec.ts';
+
+/** Two edges that join two places at given directions without a kink. */
+export interface Biarc {
+  readonly first: Edge;
+  readonly second: Edge;
+  /** Direction of travel where they join. */
+  readonly direction: Vec;
+}
+
+/**
+ * The pair of arcs from `from`, leaving along the unit direction `leaving`, to `to`, arriving along `arriving`. The tangents
+ * up to their joint are in the ratio given, first to second, and so nearly are the arcs. An arc flatter than STRAIGHT_RADIUS
+ * becomes a line. Undefined when the places coincide or the directions call for more than a half turn.
+ * Source: K. M. Bolton, Biarc curves, Computer-Aided Design 7 (1975), 89–92 (formula from memory, checked by its tests).
+ */
+export function biarcBetween(
+  from: Vec,
+  leaving: Vec,
+  to: Vec,
+  arriving: Vec,
+  ratio: number,
+  tag: EdgeTag,
+): Biarc | undefined {
+  const chord = subtract(to, from);
+  const spread = subtract(leaving, arriving);
+  const b = 2 * (ratio * dot(chord, leaving) + dot(chord, arriving));
+  const squared = dot(chord, chord);
+  const root = Math.sqrt(b * b + 4 * ratio * dot(spread, spread) * squared);
+  const reach = (2 * squared) / (b + root);
+  if (!(b > 0) || !Number.isFinite(reach)) return undefined;
+  const a = { x: from.x + ratio * reach * leaving.x, y: from.y + ratio * reach * leaving.y };
+  const c = { x: to.x - reach * arriving.x, y: to.y - reach * arriving.y };
+  const joint = between(a, c, ratio / (1 + ratio));
+  return {
+    first: edgeLeaving(from, leaving, joint, tag),
+    second: edgeArriving(joint, to, arriving, tag),
+    direction: unit(subtract(c, a)),
+  };
+}
+
+/** The arc (or line, when flat) that leaves `from` along a unit direction and ends at `to`. */
+export function edgeLeaving(from: Vec, direction: Vec, to: Vec, tag: EdgeTag): Edge {
+  return edgeTouching(from, to, from, direction, subtract(to, from), tag);
+}
+
+/** The arc (or line, when flat) from `from` that arrives at `to` along a unit direction. */
+function edgeArriving(from: Vec, to: Vec, direction: Vec, tag: EdgeTag): Edge {
+  return edgeTouching(from, to, to, direction, subtract(from, to), tag);
+}
+
+function edgeTouching(from: Vec, to: Vec, at: Vec, direction: Vec, chord: Vec, tag: EdgeTag): Arc | Line {
+  const normal = leftOf(direction);
+  const radius = dot(chord, chord) / (2 * dot(normal, chord));
+  if (!(Math.abs(radius) < STRAIGHT_RADIUS)) return line(from, to, tag);
+  const centre = { x: at.x + radius * normal.x, y: at.y + radius * normal.y };
+  return arc(from, to, centre, radius > 0 ? 1 : -1, tag);
+}
