@@ -1,3 +1,5 @@
+import { resolve } from 'node:path';
+
 /** Where a command writes to and what it knows of the world; the tests give it another one. */
 export interface Terminal {
   readonly out: TextStream;
@@ -35,4 +37,14 @@ export function say(terminal: Terminal, text: string): void {
 
 export function complain(terminal: Terminal, text: string): void {
   terminal.err.write(`${text}\n`);
+}
+
+/** A path as the maker gave it, from the folder the command runs in. */
+export function pathIn(terminal: Terminal, path: string): string {
+  return resolve(terminal.folder, path);
+}
+
+/** Columns of text; a file or a pipe takes long lines. */
+export function widthOf(terminal: Terminal): number {
+  return terminal.out.columns ?? 110;
 }

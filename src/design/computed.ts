@@ -4,7 +4,7 @@ import type { LengthStyle } from '../measure/index.ts';
 import type { SheetPlan } from '../print/index.ts';
 import type { Routing } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
-import type { Design, PatternRequest, PinnedGrid } from './design-schema.ts';
+import type { Design, PatternRequest } from './design-schema.ts';
 
 /** Which outputs are asked for; what is left out costs nothing. */
 export interface Wanted {
@@ -38,5 +38,5 @@ export interface Computed {
   /** Graver ones first. */
   readonly findings: readonly Finding[];
   /** The design's pinned grids with those of the patterns laid out now: to be kept in the design. */
-  readonly grids: Readonly<Record<string, PinnedGrid>>;
+  readonly grids: Design['grids'];
 }

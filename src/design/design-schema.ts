@@ -34,8 +34,8 @@ export const designSchema = strictObject({
   tooling: toolingSchema,
   paper: paperSchema,
   patterns: z.array(patternRequestSchema).min(1).max(500),
-  /** By the pattern's name. */
-  grids: z.record(nameText, pinnedGridSchema),
+  /** By the pattern's name: one grid for each paper it was printed on. */
+  grids: z.record(nameText, z.array(pinnedGridSchema).max(100)),
   /** Room for what is measured on the work itself; nothing is read from it yet, so nothing may stand in it. */
   measured: strictObject({}),
 });

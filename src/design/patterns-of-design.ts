@@ -4,10 +4,10 @@ import { type Paper, planSheets, type SheetPlan, sheetDigests } from '../print/i
 import type { Routing, Tooling } from '../routing/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
 import type { ComputedPattern } from './computed.ts';
-import type { Design, PatternRequest, PinnedGrid } from './design-schema.ts';
+import type { Design, PatternRequest } from './design-schema.ts';
 import { lengthStyleOf } from './length-style.ts';
 import { type Memo, remember } from './memo.ts';
-import { pinGrid, unpinGrid } from './pin-grid.ts';
+import { compareText, keepGrid, pinGrid, unpinGrid } from './pin-grid.ts';
 
 /** What one pattern is made from. */
 export interface PatternStage {
@@ -51,7 +51,7 @@ export function layForDesign(stage: PatternStage): Result<ComputedPattern> {
   const { design, request, part, paper, memo, announce } = stage;
   const pattern = drawForDesign(stage);
   announce(`sheets of ${part.label}`);
-  const pinned = unpinGrid(design.grids[pattern.name], paper);
+  const pinned = unpinGrid(design.grids[pattern.name] ?? [], paper);
   const inputs = [...drawingInputs(stage), paper, pinned];
   const plan = remember(memo, { stage: 'sheets', inputs }, () => planPinned(pattern, paper, pinned));
   if (!plan.ok) {
@@ -66,16 +66,15 @@ function planPinned(pattern: Pattern, paper: Paper, pinned: ReturnType<typeof un
   if (pinned) return planSheets(pattern, paper, { pinned });
   const chosen = planSheets(pattern, paper);
   if (!chosen.ok) return chosen;
-  const kept = unpinGrid(pinGrid(chosen.value.grid, paper), paper);
+  const kept = unpinGrid([pinGrid(chosen.value.grid, paper)], paper);
   return kept ? planSheets(pattern, paper, { pinned: kept }) : chosen;
 }
 
-/** The grids to keep: those of the design, replaced where a pattern has been laid out anew, in the order of their names. */
-export function gridsAfter(
-  before: Design['grids'],
-  patterns: readonly ComputedPattern[],
-): Readonly<Record<string, PinnedGrid>> {
+/** The grids to keep: those of the design and those of the patterns laid out now, in the order of their names. */
+export function gridsAfter(before: Design['grids'], patterns: readonly ComputedPattern[]): Design['grids'] {
   const after = new Map(Object.entries(before));
-  for (const { pattern, plan } of patterns) after.set(pattern.name, pinGrid(plan.grid, plan.paper));
-  return Object.fromEntries([...after].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)));
+  for (const { pattern, plan } of patterns) {
+    after.set(pattern.name, keepGrid(after.get(pattern.name) ?? [], pinGrid(plan.grid, plan.paper)));
+  }
+  return Object.fromEntries([...after].sort(([a], [b]) => compareText(a, b)));
 }

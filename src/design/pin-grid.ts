@@ -15,11 +15,23 @@ export function pinGrid(grid: SheetGrid, paper: Paper): PinnedGrid {
   };
 }
 
-/** The grid kept in a design, unless it was chosen for another paper or against the orientation now asked for. */
-export function unpinGrid(pinned: PinnedGrid | undefined, paper: Paper): SheetGrid | undefined {
-  if (pinned === undefined || pinned.paper !== wordsForPaper(paper)) return undefined;
-  if (paper.orientation !== 'fewest' && paper.orientation !== pinned.orientation) return undefined;
-  return { orientation: pinned.orientation, turn: pinned.turn * RAD_PER_DEGREE, shift: pinned.shift };
+/** The grid kept in a design for this paper, unless it lies against the orientation now asked for. */
+export function unpinGrid(pinned: readonly PinnedGrid[], paper: Paper): SheetGrid | undefined {
+  const kept = pinned.find((grid) => grid.paper === wordsForPaper(paper));
+  if (kept === undefined) return undefined;
+  if (paper.orientation !== 'fewest' && paper.orientation !== kept.orientation) return undefined;
+  return { orientation: kept.orientation, turn: kept.turn * RAD_PER_DEGREE, shift: kept.shift };
+}
+
+/** The grids with one more, in place of the one for the same paper. */
+export function keepGrid(pinned: readonly PinnedGrid[], grid: PinnedGrid): readonly PinnedGrid[] {
+  const others = pinned.filter(({ paper }) => paper !== grid.paper);
+  return [...others, grid].sort((a, b) => compareText(a.paper, b.paper));
+}
+
+/** Order of texts by their characters' codes, alike on every machine. */
+export function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
 }
 
 /** All of a paper that decides where seams may fall. Its calibration does not: a corrected print fits the same grid. */

@@ -1,0 +1,58 @@
+import type { Finding, Quantity } from '../core/index.ts';
+import { formatAngle, formatLength, type LengthStyle } from '../measure/index.ts';
+import { textTable } from './text-table.ts';
+
+/** Findings as a table, or one line saying that there are none. */
+export function findingsTable(findings: readonly Finding[], lengths: LengthStyle, width: number): string {
+  if (findings.length === 0) return 'No findings.';
+  return textTable<Finding>(
+    [
+      { head: 'severity', cell: ({ severity }) => severity },
+      { head: 'part', cell: ({ part }) => part ?? '' },
+      { head: 'where', cell: placeWords },
+      { head: 'measured', cell: ({ measured }) => inWords(measured, lengths), align: 'right' },
+      { head: 'limit', cell: ({ limit }) => inWords(limit, lengths), align: 'right' },
+      {
+        head: 'finding',
+        cell: ({ message, cure }) => (cure === undefined ? message : `${message} ${cure}`),
+        wrapped: true,
+      },
+    ],
+    findings,
+    width,
+  );
+}
+
+/** How many of each severity: `1 stop, 2 cautions, 3 notes`. */
+export function countFindings(findings: readonly Finding[]): string {
+  const counts = (['stop', 'caution', 'note'] as const).flatMap((severity) => {
+    const count = findings.filter((finding) => finding.severity === severity).length;
+    return count === 0 ? [] : [`${count} ${severity}${count === 1 ? '' : 's'}`];
+  });
+  return counts.length === 0 ? 'no findings' : counts.join(', ');
+}
+
+/** Edges named on one line stay few. */
+const MOST_EDGES = 3;
+
+function placeWords({ edges }: Finding): string {
+  const shown = edges.slice(0, MOST_EDGES).join(', ');
+  return edges.length > MOST_EDGES ? `${shown} …` : shown;
+}
+
+function inWords(quantity: Quantity | undefined, lengths: LengthStyle): string {
+  if (quantity === undefined) return '';
+  const { value, unit } = quantity;
+  switch (unit) {
+    case 'mm':
+      return formatLength(value, lengths);
+    case 'rad':
+      return formatAngle(value, { unit: 'deg', decimals: 1 });
+    case 'mm2':
+      return `${value.toFixed(1)} mm²`;
+    case 'none':
+      return String(Number(value.toPrecision(4)));
+    default:
+      return unit satisfies never;
+  }
+}

@@ -1,0 +1,85 @@
+import { join } from 'node:path';
+import {
+  type Computed,
+  metaOf,
+  printOf,
+  resultJsonSchema,
+  resultOf,
+  type WrittenResult,
+  writeResult,
+} from '../../design/index.ts';
+import { type Lettering, sceneToSvg } from '../../drawing/index.ts';
+import { type PrintFonts, renderPatternPdf, type SheetName } from '../../print/index.ts';
+import { findingsTable } from '../findings-table.ts';
+import type { FileToWrite } from '../write-together.ts';
+
+/** The lettering in both its forms: to be embedded in a PDF, and as shapes for SVG. */
+export interface Letters {
+  readonly fonts: PrintFonts;
+  readonly lettering: Lettering;
+}
+
+/** A PDF to print. */
+export interface PrintJob {
+  /** Name of its pattern. */
+  readonly pattern: string;
+  /** Beside the result: `leg.pdf`. */
+  readonly file: string;
+  /** Only these sheets; all when absent. */
+  readonly only?: readonly SheetName[];
+}
+
+/** Columns of the table of findings in a text file. */
+const FILE_WIDTH = 110;
+
+/** Everything that `make` writes of one design into its folder, the result last. */
+export async function outputFiles(
+  computed: Computed,
+  jobs: readonly PrintJob[],
+  letters: Letters,
+  onStep: (words: string) => void,
+): Promise<{ readonly files: readonly FileToWrite[]; readonly result: WrittenResult }> {
+  const files: FileToWrite[] = [];
+  for (const job of jobs) {
+    onStep(`printing ${job.file}`);
+    files.push({ path: job.file, content: await printJob(computed, job, letters) });
+  }
+  onStep('drawing SVG');
+  files.push(...svgFiles(computed, letters.lettering));
+  files.push({
+    path: 'findings.txt',
+    content: `${findingsTable(computed.findings, computed.lengths, FILE_WIDTH)}\n`,
+  });
+  files.push({ path: 'result.schema.json', content: `${JSON.stringify(resultJsonSchema(), null, 2)}\n` });
+  const whole = jobs.filter(({ only }) => only === undefined);
+  const result = resultOf(computed, {
+    patterns: new Map(whole.map(({ pattern, file }) => [pattern, file])),
+    all: [...files.map(({ path }) => path), 'result.json'],
+  });
+  files.push({ path: 'result.json', content: writeResult(result) });
+  return { files, result };
+}
+
+/** The sheets of one pattern as PDF. */
+export function printJob(computed: Computed, job: PrintJob, { fonts }: Letters): Promise<Uint8Array> {
+  const laid = computed.patterns.find(({ pattern }) => pattern.name === job.pattern)!;
+  const options = job.only === undefined ? {} : { only: job.only };
+  return renderPatternPdf([printOf(computed, laid)], metaOf(computed), fonts, options);
+}
+
+/** Drawings in one piece, and beside them the bare outlines for a laser or a router table to cut. */
+function svgFiles({ drawings }: Computed, lettering: Lettering): readonly FileToWrite[] {
+  return drawings.flatMap(({ pattern }) => {
+    const { name, title, view, scene } = pattern;
+    const drawing = {
+      path: join('drawings', `${name}.svg`),
+      content: sceneToSvg(scene, lettering, { title }),
+    };
+    if (view === 'all' || view === 'as-routed') return [drawing];
+    const cut = {
+      path: join('cutting', `${name}.svg`),
+      content: sceneToSvg(scene, lettering, { title, cutting: view }),
+    };
+    return [drawing, cut];
+  });
+}

@@ -1,0 +1,18 @@
+export { type ComputeOptions, compute } from './compute.ts';
+export type { Computed, ComputedPart, ComputedPattern, Wanted } from './computed.ts';
+export { defaultParameters } from './default-parameters.ts';
+export type { Design, PatternRequest, TypedPaper, TypedTooling } from './design-schema.ts';
+export type { Memo } from './memo.ts';
+export { nextRevision } from './next-revision.ts';
+export { metaOf, printOf } from './print-of-pattern.ts';
+export { type DesignFile, readDesign } from './read-design.ts';
+export { readResult } from './read-result.ts';
+export { readWorkshop } from './read-workshop.ts';
+export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
+export { placeProblems } from './schema-problems.ts';
+export { startDesign } from './start-design.ts';
+export { type Choice, takeFromWorkshop } from './take-from-workshop.ts';
+export { usualPaper, usualTooling, usualUnits } from './usual.ts';
+export type { Workshop } from './workshop-schema.ts';
+export { writeDesign, writeWorkshop } from './write-design.ts';
+export { resultOf, writeResult } from './write-result.ts';
