@@ -34,6 +34,7 @@ export function arrange(pieces: Pieces): Arrangement {
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;
   const around = slicesAround(pieces, slices);
   layTogether(slices, counts, around);
+  peelLooseEnds(slices, counts, around);
   return { pieces, slices, counts, chains: findChains(pieces, slices, counts, around) };
 }
 
@@ -80,6 +81,35 @@ function layTogether(slices: Slices, counts: Arrangement['counts'], around: Arou
       count1[s]! += sign * count1[t]!;
       count0[t] = 0;
       count1[t] = 0;
+    }
+  }
+}
+
+/** A slice with an end at which nothing else is left bounds nothing; its counts go, and those of what then hangs loose. */
+function peelLooseEnds(slices: Slices, [count0, count1]: Arrangement['counts'], around: Around): void {
+  const { count, start, end } = slices;
+  const degrees = new Int32Array(around.offsets.length);
+  for (let s = 0; s < count; s++) {
+    if (count0[s] === 0 && count1[s] === 0) continue;
+    degrees[start[s]!]!++;
+    degrees[end[s]!]!++;
+  }
+  for (let first = 0; first < count; first++) {
+    let s = first;
+    while (s !== -1) {
+      const v = degrees[start[s]!] === 1 ? start[s]! : end[s]!;
+      if (degrees[v] !== 1 || (count0[s] === 0 && count1[s] === 0)) break;
+      count0[s] = 0;
+      count1[s] = 0;
+      const far = v === start[s] ? end[s]! : start[s]!;
+      degrees[v] = 0;
+      degrees[far]!--;
+      s = -1;
+      if (degrees[far] !== 1) break;
+      for (let k = around.offsets[far]!; k < around.offsets[far + 1]!; k++) {
+        const t = around.at[k]!;
+        if (count0[t] !== 0 || count1[t] !== 0) s = t;
+      }
     }
   }
 }

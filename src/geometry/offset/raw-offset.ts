@@ -61,14 +61,17 @@ function addRawLoop(
     const gap = (ex - fx) ** 2 + (ey - fy) ** 2;
     const p = addVertex(raw, ex, ey);
     stops[k] = p;
-    if (gap <= VERTEX_SNAP * VERTEX_SNAP) {
+    const cross = tx * u.y - ty * u.x;
+    const along = tx * u.x + ty * u.y;
+    if (gap <= VERTEX_SNAP * VERTEX_SNAP || (along > 0 && isSmooth(source, e, f, gap, Math.abs(cross), by))) {
+      raw.vertices[2 * p] = (ex + fx) / 2;
+      raw.vertices[2 * p + 1] = (ey + fy) / 2;
       starts[after] = p;
       continue;
     }
     const q = addVertex(raw, fx, fy);
     starts[after] = q;
-    const cross = tx * u.y - ty * u.x;
-    const opposed = Math.abs(cross) < STRAIGHT && tx * u.x + ty * u.y < 0;
+    const opposed = Math.abs(cross) < STRAIGHT && along < 0;
     const parts = opposed ? sign * (bendOf(source, e) + bendOf(source, f)) <= 0 : sign * cross > 0;
     if (!parts) continue;
     // The middle of the join, and how far the join reaches from it.
@@ -113,6 +116,27 @@ function addRawLoop(
     if (closerThan(ox, oy, reach - half - CARRIER_TOLERANCE)) continue;
     if (p !== q) addArc(raw, p, q, cx, cy, radius, turn[e]!, source.source[e]!, 0);
   }
+}
+
+/**
+ * May the parallels of e and f share one end, half way between their own? The place is then off both by no more than the
+ * tolerance. Crossing such parallels instead would ask for digits that doubles do not have.
+ */
+function isSmooth(source: Pieces, e: number, f: number, gap: number, turned: number, by: number): boolean {
+  if (gap * turned * turned > CARRIER_TOLERANCE * CARRIER_TOLERANCE) return false;
+  for (const i of [e, f]) {
+    const at = SHAPE * i;
+    const { shape } = source;
+    const chord = (shape[at + 2]! - shape[at]!) ** 2 + (shape[at + 3]! - shape[at + 1]!) ** 2;
+    let scale = 1;
+    if (source.turn[i] !== 0) {
+      const radius = shape[at + 6]! + source.turn[i]! * by;
+      if (gap > 8 * CARRIER_TOLERANCE * radius) return false;
+      scale = radius / shape[at + 6]!;
+    }
+    if (16 * gap > chord * scale * scale) return false;
+  }
+  return true;
 }
 
 /** Unit direction of travel of piece i at a point of it. */
