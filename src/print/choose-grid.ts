@@ -1,11 +1,11 @@
 import { fail, ok, type Result } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { Paper, SheetGrid } from './api.ts';
-import { type Content, contentOf } from './grid/content.ts';
+import { type Content, contentOf, readsBetterTurned } from './grid/content.ts';
 import { fewestSheets, type Placing, type TurnSource } from './grid/fewest.ts';
 import type { Tile } from './grid/forced.ts';
 import { type TurnedContent, turnContent } from './grid/pieces.ts';
-import { isBetter, isUndisturbed, type Preference, preferredShift } from './grid/prefer.ts';
+import { isBetter, type Preference, preferredShift } from './grid/prefer.ts';
 import { keepOffAt } from './grid/score.ts';
 import { straightTurns } from './grid/straight-turns.ts';
 import { layOutPage, stepOf } from './page-layout.ts';
@@ -15,6 +15,9 @@ const TURN_STEP = Math.PI / 360;
 const HALF_TURN = Math.PI;
 /** Turns looked at for seams that disturb nothing, after the upright and the straight ones: every five degrees. */
 const COARSE = 10;
+
+/** A turn that is not upright must save so much disturbance of corners and texts, one more for every class. */
+const SLANT_PRICE = 0.5;
 
 type Orientation = SheetGrid['orientation'];
 
@@ -88,20 +91,30 @@ function preferredGrid(
     straightTurns(content),
     [found, ...source.turns.filter((_, i) => i % COARSE === 0)],
   ];
-  let chosen: { grid: SheetGrid; option: Preference } | undefined;
-  for (const turns of classes) {
+  let chosen: { grid: SheetGrid; price: number; offCentre: number } | undefined;
+  for (const [rank, turns] of classes.entries()) {
+    const extraPrice = rank * SLANT_PRICE;
+    // No turn of a later class can be worth more than it costs.
+    if (chosen !== undefined && chosen.price <= extraPrice) break;
     for (const turn of turns) {
       for (const [orientation, tile] of tiles) {
         const extra = turn === found && orientation === best.orientation ? [best.placing.shiftY] : [];
         const keepOff = keepOffAt(pattern, content, turn);
         const option = preferredShift(source.at(turn), keepOff, tile, fewest, extra);
         if (option === undefined) continue;
-        if (chosen === undefined || isBetter(option, chosen.option)) {
-          chosen = { grid: gridOf(orientation, turn, tile, option, content), option };
+        const price = option.disturbance + extraPrice;
+        if (
+          chosen === undefined ||
+          isBetter({ ...option, disturbance: price }, { ...chosen, disturbance: chosen.price })
+        ) {
+          chosen = {
+            grid: gridOf(orientation, turn, tile, option, content),
+            price,
+            offCentre: option.offCentre,
+          };
         }
       }
     }
-    if (chosen !== undefined && isUndisturbed(chosen.option)) break;
   }
   if (chosen !== undefined) return chosen.grid;
   const { placing, orientation, tile } = best;
@@ -109,21 +122,33 @@ function preferredGrid(
   return gridOf(orientation, found, tile, { shift, cells: placing.cells }, content);
 }
 
-/** The grid with its own corner at the upper left of the first row and the first place. */
+/**
+ * The grid with its own corner at the upper left of the first row and the first place. A half turn needs the same sheets:
+ * it is added when more of the lettering then stands upright.
+ */
 function gridOf(
   orientation: Orientation,
   turn: number,
   tile: Tile,
   { shift, cells }: Pick<Preference, 'shift' | 'cells'>,
-  { centre }: Content,
+  content: Content,
 ): SheetGrid {
-  const left = shift.x + Math.min(...cells.map((cell) => cell.column)) * tile.stepX;
-  const top = shift.y + (Math.max(...cells.map((cell) => cell.row)) + 1) * tile.stepY;
-  const c = Math.cos(turn);
-  const s = Math.sin(turn);
+  const columns = cells.map((cell) => cell.column);
+  const rows = cells.map((cell) => cell.row);
+  const isTurnedOver = readsBetterTurned(content, turn);
+  const left = isTurnedOver
+    ? -(shift.x + (Math.max(...columns) + 1) * tile.stepX)
+    : shift.x + Math.min(...columns) * tile.stepX;
+  const top = isTurnedOver
+    ? -(shift.y + Math.min(...rows) * tile.stepY)
+    : shift.y + (Math.max(...rows) + 1) * tile.stepY;
+  const whole = isTurnedOver ? turn + Math.PI : turn;
+  const { centre } = content;
+  const c = Math.cos(whole);
+  const s = Math.sin(whole);
   return {
     orientation,
-    turn,
+    turn: whole,
     shift: { x: -(c * centre.x - s * centre.y) - left, y: -(s * centre.x + c * centre.y) - top },
   };
 }

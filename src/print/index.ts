@@ -1,5 +1,6 @@
 export type * from './api.ts';
 export { type Correction, calibrate, type PaperAxis } from './calibrate.ts';
+export { type CalibrationBars, calibrationBars, renderCalibrationSheet } from './calibration-sheet.ts';
 export { chooseGrid } from './choose-grid.ts';
 export {
   allRound,

@@ -4,13 +4,13 @@ import { GRAPHITE, type Page, type PageItem, THIN } from '../page/ink.ts';
 import { polyline, words, wordsWithin } from '../page/items.ts';
 import { correctionOf } from '../page/sheet-page.ts';
 import { correctionWords, partWords } from '../page/strip.ts';
-import { layOutPage, type PageLayout } from '../page-layout.ts';
 import { type Block, paragraphs } from './block.ts';
+import { firstLayout } from './first-layout.ts';
 import { shapeOfMap, sheetMap } from './sheet-map.ts';
 import { tapingSteps } from './steps.ts';
 import { checkTable, factTable, lineKey } from './tables.ts';
 
-const HEADER = 23;
+const HEADER = 25;
 const GUTTER = 8;
 const BETWEEN = 5;
 /** A map at least so wide for its height takes the whole width of the page. */
@@ -18,8 +18,6 @@ const WIDE_MAP = 1.3;
 /** Share of the page's height that the map may take. */
 const MAP_SHARE = 0.42;
 const LEFT_SHARE = 0.56;
-/** The first page of a roll is cut this long, mm. */
-const ROLL_PAGE = 297;
 
 /** The map of a pattern's sheets with all that is said once, and further pages where one does not hold it all. */
 export function firstPages(
@@ -86,13 +84,6 @@ function flowInto(body: Box, pages: PageItem[][]) {
   return { place, column };
 }
 
-function firstLayout(paper: Paper): PageLayout {
-  const length = paper.size.kind === 'roll' ? Math.min(ROLL_PAGE, paper.size.most) : undefined;
-  const layout = layOutPage(paper, 'portrait', length);
-  if (!layout.ok) throw new Error(layout.problems[0]?.message);
-  return layout.value;
-}
-
 function headerItems(
   box: Box,
   { pattern, facts }: PatternPrint,
@@ -115,12 +106,12 @@ function headerItems(
     words(`page ${page} of ${pages}`, vec(box.maxX, box.maxY - 6), { height: 1.8, align: 'right' }),
     line(
       `${pattern.title} \u00b7 full size${pattern.mirrored ? ' \u00b7 MIRRORED: the other hand, turned over' : ''}`,
-      11,
+      12.2,
     ),
     line(
       `${meta.design} \u00b7 revision ${meta.revision} \u00b7 ${meta.date} \u00b7 ${correctionWords(calibration)}`,
-      15.2,
+      16.6,
     ),
-    polyline([vec(box.minX, box.maxY - 18), vec(box.maxX, box.maxY - 18)], THIN, GRAPHITE),
+    polyline([vec(box.minX, box.maxY - 20), vec(box.maxX, box.maxY - 20)], THIN, GRAPHITE),
   ];
 }

@@ -3,21 +3,17 @@ import { type Box, transformEdge, transformPoint, type Vec, vec } from '../../ge
 import type { SheetPlan } from '../api.ts';
 import { ACCENT, GRAPHITE, HAIR, itemOf, PALE, type PageItem, THIN } from '../page/ink.ts';
 import { polyline, rectangle, words, wordsWithin } from '../page/items.ts';
+import { linesThrough, type Occupied, occupiedBy } from '../page/occupied.ts';
 import { stepOf } from '../page-layout.ts';
 import { cornerOf, nameOfSheet, seamsOf } from '../seams.ts';
 import { layoutOf } from '../sheets-of-plan.ts';
 import { BELOW_HEADING, type Block, heading } from './block.ts';
 
 /** Lines that still say something when drawn small. */
-const SHOWN: ReadonlySet<LineRole> = new Set([
-  'part',
-  'template',
-  'as-routed',
-  'residue',
-  'saw-line',
-  'joint',
-]);
+const SHOWN: ReadonlySet<LineRole> = new Set(['part', 'template', 'as-routed', 'saw-line']);
 const SMALL = 1.8;
+/** What a sheet's name and page take in the map, mm. */
+const NAME_ROOM = { x: 17, y: 6 } as const;
 
 /** How wide the map is for its height. */
 export function shapeOfMap(plan: SheetPlan): number {
@@ -46,7 +42,7 @@ export function sheetMap(plan: SheetPlan, pattern: Pattern, width: number, most:
       };
       return [
         heading('How the sheets lie', corner),
-        ...cellItems(plan, step, onMap, scale),
+        ...cellItems(plan, step, onMap, occupiedBy(pattern, by)),
         ...smallPattern(pattern, by),
         ...seamsOf(plan).flatMap((seam) => {
           const a = onMap(seam.from);
@@ -58,10 +54,11 @@ export function sheetMap(plan: SheetPlan, pattern: Pattern, width: number, most:
             words(seam.name, at, { height: SMALL, ink: ACCENT, align }),
           ];
         }),
-        ...pattern.checks.flatMap((check) => {
+        ...pattern.checks.flatMap((check, i) => {
           const a = transformPoint(check.from, by);
           const b = transformPoint(check.to, by);
-          const at = vec(a.x + 0.36 * (b.x - a.x) + 0.8, a.y + 0.36 * (b.y - a.y) + 0.8);
+          const share = (i + 1) / (pattern.checks.length + 1);
+          const at = vec(a.x + share * (b.x - a.x) + 0.8, a.y + share * (b.y - a.y) + 0.8);
           return [
             polyline([a, b], HAIR, PALE),
             words(check.name, at, { height: 2.5, weight: 'semibold', ink: ACCENT }),
@@ -84,18 +81,32 @@ function extentOf(plan: SheetPlan, step: Vec): Box {
   };
 }
 
-function cellItems(plan: SheetPlan, step: Vec, onMap: (p: Vec) => Vec, scale: number): PageItem[] {
+function cellItems(plan: SheetPlan, step: Vec, onMap: (p: Vec) => Vec, occupied: Occupied): PageItem[] {
   return plan.sheets.flatMap((sheet) => {
     const low = cornerOf(plan, sheet);
     const a = onMap(low);
     const b = onMap(vec(low.x + step.x, low.y + step.y));
-    const box = { minX: a.x, minY: a.y, maxX: b.x, maxY: b.y };
-    const width = scale * step.x - 2;
-    const name = width > 17 ? nameOfSheet(sheet) : `${sheet.row}.${sheet.place}`;
+    const width = Math.min(NAME_ROOM.x, b.x - a.x - 2);
+    const name = b.x - a.x > NAME_ROOM.x + 1 ? nameOfSheet(sheet) : `${sheet.row}.${sheet.place}`;
+    // In whichever corner the pattern leaves free; the lower ones a little up, clear of the names of seams.
+    const corners = [b.y - 1, a.y + 3 + NAME_ROOM.y].flatMap((top) => [
+      vec(a.x + 1, top),
+      vec(b.x - 1 - width, top),
+    ]);
+    const lines = corners.map((at) =>
+      linesThrough(occupied, { minX: at.x, minY: at.y - NAME_ROOM.y, maxX: at.x + width, maxY: at.y }),
+    );
+    const at = corners[lines.indexOf(Math.min(...lines))]!;
     return [
-      rectangle(box, HAIR, GRAPHITE),
-      wordsWithin(name, vec(a.x + 1, b.y - 2.9), width, { height: SMALL }, 1.2),
-      wordsWithin(`page ${sheet.page}`, vec(a.x + 1, b.y - 5.6), width, { height: SMALL, ink: PALE }, 1.2),
+      rectangle({ minX: a.x, minY: a.y, maxX: b.x, maxY: b.y }, HAIR, GRAPHITE),
+      wordsWithin(name, vec(at.x, at.y - SMALL), width, { height: SMALL }, 1.2),
+      wordsWithin(
+        `page ${sheet.page}`,
+        vec(at.x, at.y - SMALL - 2.9),
+        width,
+        { height: SMALL, ink: PALE },
+        1.2,
+      ),
     ];
   });
 }

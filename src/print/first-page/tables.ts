@@ -7,6 +7,8 @@ import { linesWithin, polyline, words, wordsWithin } from '../page/items.ts';
 import { BELOW_HEADING, type Block, heading, LEADING, TEXT_HEIGHT } from './block.ts';
 
 const ROW = 5.6;
+/** Kinds of line that say what they are by themselves. */
+const PLAIN: ReadonlySet<LineRole> = new Set(['dimension', 'extension', 'mark', 'frame', 'thin']);
 const SAMPLE = 15;
 
 /** Check lengths with room to write what was measured. */
@@ -79,7 +81,7 @@ export function factTable(facts: PatternFacts, width: number): Block | undefined
 export function lineKey(pattern: Pattern, width: number): Block {
   const used = new Set<LineRole>();
   for (const mark of pattern.scene.marks) {
-    if (mark.kind === 'path' && mark.fill === undefined) used.add(mark.role);
+    if (mark.kind === 'path' && mark.fill === undefined && !PLAIN.has(mark.role)) used.add(mark.role);
   }
   const roles = (Object.keys(LINE_STYLES) as LineRole[]).filter((role) => used.has(role));
   const rows = roles.map((role) => ({

@@ -5,12 +5,15 @@ import { add, boundsOfEdges, type Edge, leftOf, line, polar, scale, type Vec } f
 const BESIDE = 0.1;
 const BELOW_BASELINE = 0.35;
 const ABOVE_BASELINE = 1.1;
+/** Cosine to the page's x below which lettering counts as running up or down. */
+const UPRIGHT = 0.02;
 const TEXT_TAG = { id: 'text', role: 'left' } as const;
 
 /** What must be printed of a pattern: its linework, and the boxes round its texts. */
 export interface Content {
   readonly edges: readonly Edge[];
   readonly textBoxes: readonly (readonly Edge[])[];
+  readonly texts: readonly TextMark[];
   /** About the middle of it all; patterns are turned about this. */
   readonly centre: Vec;
   /** No content lies farther than this from the centre, mm. */
@@ -18,12 +21,13 @@ export interface Content {
 }
 
 export function contentOf(pattern: Pattern): Content {
-  const textBoxes = pattern.scene.marks.filter(isText).map(boxRoundText);
+  const texts = pattern.scene.marks.filter(isText);
+  const textBoxes = texts.map(boxRoundText);
   const edges = [
     ...pattern.scene.marks.flatMap((mark) => (mark.kind === 'path' ? mark.edges : [])),
     ...textBoxes.flat(),
   ];
-  if (edges.length === 0) return { edges, textBoxes, centre: { x: 0, y: 0 }, reach: 0 };
+  if (edges.length === 0) return { edges, textBoxes, texts, centre: { x: 0, y: 0 }, reach: 0 };
   const box = boundsOfEdges(edges);
   const centre = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   let reach = 0;
@@ -33,7 +37,7 @@ export function contentOf(pattern: Pattern): Content {
       for (const y of [minY, maxY]) reach = Math.max(reach, Math.hypot(x - centre.x, y - centre.y));
     }
   }
-  return { edges, textBoxes, centre, reach };
+  return { edges, textBoxes, texts, centre, reach };
 }
 
 function isText(mark: Mark): mark is TextMark {
@@ -56,4 +60,16 @@ export function boxRoundText(mark: TextMark): Edge[] {
     corner(-room, ABOVE_BASELINE),
   ];
   return corners.map((from, i) => line(from, corners[(i + 1) % 4]!, TEXT_TAG));
+}
+
+/** Does more of the lettering stand upright after a half turn more than at this turn, rad? */
+export function readsBetterTurned({ texts }: Content, turn: number): boolean {
+  let balance = 0;
+  for (const { text, height, angle } of texts) {
+    const x = Math.cos(angle + turn);
+    // Lettering that runs up or down the sheet is to be read from the right.
+    const upright = Math.abs(x) > UPRIGHT ? x : Math.sin(angle + turn);
+    balance += Math.sign(upright) * text.length * height;
+  }
+  return balance < 0;
 }

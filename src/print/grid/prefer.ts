@@ -49,13 +49,12 @@ export function preferredShift(
   return best;
 }
 
-export function isBetter(a: Preference, b: Preference): boolean {
+export function isBetter(
+  a: Pick<Preference, 'disturbance' | 'offCentre'>,
+  b: Pick<Preference, 'disturbance' | 'offCentre'>,
+): boolean {
   if (Math.abs(a.disturbance - b.disturbance) > NOTHING) return a.disturbance < b.disturbance;
   return a.offCentre < b.offCentre - NOTHING;
-}
-
-export function isUndisturbed(option: Preference): boolean {
-  return option.disturbance <= NOTHING;
 }
 
 /** Even steps over one period, and the shifts that put the content in the middle of an even or odd run of sheets. */

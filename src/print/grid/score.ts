@@ -5,8 +5,8 @@ import { type Cell, isSame } from './cover.ts';
 import type { Tile } from './forced.ts';
 import type { TurnedContent } from './pieces.ts';
 
-/** A text cut by a seam weighs as much as a corner this near to one (as a share of its clearance). */
-const TEXT_CUT = 0.25;
+/** A text cut by a seam can still be read when taped: it weighs little beside a corner on a seam, which weighs 1. */
+const TEXT_CUT = 0.05;
 
 /** A seam on the turned pattern: along x or along y. */
 interface SeamLine {

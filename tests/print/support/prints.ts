@@ -38,7 +38,7 @@ export function printOf(
     pattern,
     plan: plan.value,
     facts: {
-      part: pattern.title,
+      part: pattern.title.replace(/,.*/, ''),
       hand: 'left hand',
       quantity: 2,
       keyFacts: [
