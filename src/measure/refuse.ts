@@ -4,13 +4,15 @@ import type { Refusal } from './read-number.ts';
 /** Longer than any length or angle that a person types; keeps hostile input cheap. */
 export const LONGEST_TEXT = 64;
 
+const NOUNS = { length: 'a length', angle: 'an angle', ratio: 'a ratio', count: 'a count' } as const;
+
 /** The problem of a text that was refused at one place, with what stands there. */
-export function refusalToProblem(what: 'length' | 'angle', text: string, refusal: Refusal): Problem {
+export function refusalToProblem(what: keyof typeof NOUNS, text: string, refusal: Refusal): Problem {
   const rest = text.slice(refusal.at, refusal.at + 12);
   const found = rest === '' ? 'the end of the text' : `"${rest}"`;
   return {
     code: `${what}.${refusal.code}`,
-    message: `cannot read "${text.slice(0, LONGEST_TEXT)}" as ${what === 'angle' ? 'an angle' : 'a length'}: ${refusal.message}`,
+    message: `cannot read "${text.slice(0, LONGEST_TEXT)}" as ${NOUNS[what]}: ${refusal.message}`,
     column: [...text.slice(0, refusal.at)].length + 1,
     found,
     expected: refusal.expected,

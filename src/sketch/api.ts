@@ -79,6 +79,12 @@ export interface SketchedPart {
   readonly centreLine: { readonly from: Vec; readonly to: Vec };
 }
 
+/** A plane square to a part's face: a point on it, and the direction (rad) of its outward normal in the face. */
+export interface SketchedPlane {
+  readonly through: Vec;
+  readonly facing: number;
+}
+
 /** A form evaluated at given parameters. */
 export interface Sketch {
   readonly form: string;
@@ -87,5 +93,6 @@ export interface Sketch {
   /** Every parameter in force, internal units. */
   readonly parameters: Readonly<Record<string, ParameterValue>>;
   readonly points: Readonly<Record<string, Vec>>;
+  readonly planes: Readonly<Record<string, SketchedPlane>>;
   readonly parts: readonly SketchedPart[];
 }

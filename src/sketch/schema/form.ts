@@ -1,0 +1,47 @@
+import { z } from 'zod';
+import { complain } from './complaint.ts';
+import { checkSpec, openingSpec, outlineSpec, partSpec, planeSpec, pointSpec } from './construction.ts';
+import { expression, scalar } from './expression.ts';
+import { namedInExpressions, words } from './names.ts';
+import { parameter } from './parameter.ts';
+
+/** The grammar that this library reads. */
+const GRAMMAR = '1';
+
+const matching = (pattern: RegExp, expected: string) =>
+  scalar(expected).transform((source, context): string => {
+    if (pattern.test(source.text)) return source.text;
+    const found = source.text.slice(0, 40);
+    context.issues.push(
+      complain(source, {
+        code: 'form.word',
+        message: `"${found}" is not ${expected}`,
+        found,
+        expected,
+        place: source.place,
+      }),
+    );
+    return z.NEVER;
+  });
+
+const grammar = matching(new RegExp(`^${GRAMMAR}$`), `grammar ${GRAMMAR}, the only one that is read`);
+const version = matching(/^[1-9]\d{0,5}$/, 'a whole number from 1').transform(Number);
+
+/** A form file as data: expressions read, kinds and references not yet checked. README.md gives the grammar in words. */
+export const formSchema = z.strictObject({
+  form: matching(/^[a-z][a-z0-9]*(?:-[a-z0-9]+){0,8}$/, 'a name in small letters with hyphens'),
+  grammar,
+  version,
+  title: words,
+  about: words,
+  parameters: namedInExpressions(parameter),
+  values: namedInExpressions(expression('anything')).optional(),
+  points: namedInExpressions(pointSpec).optional(),
+  planes: namedInExpressions(planeSpec).optional(),
+  outlines: z.record(z.string(), outlineSpec, { error: 'a map of outlines' }),
+  openings: z.record(z.string(), openingSpec, { error: 'a map of openings' }).optional(),
+  parts: z.record(z.string(), partSpec, { error: 'a map of parts' }),
+  checks: z.array(checkSpec, { error: 'a list of checks' }).optional(),
+});
+
+export type FormData = z.output<typeof formSchema>;
