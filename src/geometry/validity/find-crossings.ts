@@ -3,8 +3,8 @@ import { boundsOfEdge } from '../bounds.ts';
 import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import { intersectEdges } from '../intersect/intersect-edges.ts';
 import type { Meeting } from '../intersect/outcome.ts';
-import { CARRIER_TOLERANCE, POSITION_TOLERANCE } from '../tolerance.ts';
-import { distance } from '../vec.ts';
+import { CARRIER_TOLERANCE, POSITION_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
+import { add, distance, dot, length, middle, scale, subtract } from '../vec.ts';
 import type { Fault } from './fault.ts';
 import type { PlacedLoop } from './placed-loop.ts';
 
@@ -64,12 +64,31 @@ function faultBetween(a: PlacedEdge, b: PlacedEdge): Fault | undefined {
   }
 }
 
-/** Is the meeting where one edge hands over to the next? */
+/**
+ * Is the meeting where one edge hands over to the next? Edges that leave their joint in nearly one direction are not told
+ * apart until they have parted.
+ */
 function isJoint(a: PlacedEdge, b: PlacedEdge, { point }: Meeting): boolean {
   const count = a.loop.edges.length;
-  const near = (p: Vec): boolean => distance(p, point) <= POSITION_TOLERANCE;
+  const near = (joint: Vec): boolean =>
+    distance(joint, point) <= POSITION_TOLERANCE || parted(a.edge, b.edge, middle(joint, point)) <= VERTEX_SNAP;
   if ((a.number + 1) % count === b.number && near(b.edge.from)) return true;
   return (b.number + 1) % count === a.number && near(a.edge.from);
+}
+
+/** How far the carriers of two edges lie apart at p, a place beside both, mm. */
+function parted(a: Edge, b: Edge, p: Vec): number {
+  return distance(footOn(a, p), footOn(b, p));
+}
+
+/** The place of an edge's whole line or circle that is nearest to p. */
+function footOn(edge: Edge, p: Vec): Vec {
+  if (edge.kind === 'arc') {
+    const q = subtract(p, edge.centre);
+    return add(edge.centre, scale(q, edge.radius / length(q)));
+  }
+  const u = subtract(edge.to, edge.from);
+  return add(edge.from, scale(u, dot(u, subtract(p, edge.from)) / dot(u, u)));
 }
 
 function isCrossing({ onA, onB }: Meeting): boolean {

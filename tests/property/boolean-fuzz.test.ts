@@ -1,0 +1,128 @@
+import { expect, it } from 'vitest';
+import {
+  areaOfRegions,
+  findFaults,
+  intersectRegions,
+  perimeterOfRegions,
+  type Region,
+  subtractRegions,
+  symmetricDifference,
+  transformRegion,
+  uniteRegions,
+  type Vec,
+} from '../../src/geometry/index.ts';
+import type { Random } from '../cases/outlines/random.ts';
+import { FUZZ_COUNT, FUZZ_SEED, fuzzCase } from './fuzz.ts';
+import { boxOf, distanceTo, edgesOf, isInside, placeOn, rightAt } from './oracle.ts';
+
+it('booleans of random and adversarial outlines hold the points they should', () => {
+  const failures: string[] = [];
+  for (let seed = FUZZ_SEED; seed < FUZZ_SEED + FUZZ_COUNT; seed++) {
+    const drawn = fuzzCase(seed);
+    if (drawn === undefined) continue;
+    const { regions: a, random } = drawn;
+    const b = partnerOf(a, seed, random);
+    const faults = faultsOfBooleans(a, b, random);
+    if (faults.length > 0) failures.push(`seed ${seed}, ${drawn.family}: ${faults.slice(0, 3).join('; ')}`);
+  }
+  expect(failures.slice(0, 40)).toEqual([]);
+}, 86_400_000);
+
+/** The same regions moved so that edges coincide, touch, or cross; or another outline of the same size. */
+function partnerOf(a: readonly Region[], seed: number, r: Random): Region[] {
+  const { minX, minY, maxX, maxY } = boxOf(a);
+  const w = maxX - minX;
+  const h = maxY - minY;
+  const move = (turn: number, x: number, y: number, mirrored = false): Region[] =>
+    a.map((region) => transformRegion(region, { turn, shift: { x, y }, scale: 1, mirrored }));
+  switch (r.whole(0, 8)) {
+    case 0:
+      return [...a];
+    case 1:
+      return move(0, w, 0);
+    case 2:
+      return move(0, 0, r.pick([h, h / 2, 1]));
+    case 3:
+      return move(0, r.between(-w, w), r.pick([0, 0, r.between(-h, h)]));
+    case 4:
+      return move(r.between(0, 6.3), r.between(-w, w) / 2, r.between(-h, h) / 2);
+    case 5:
+      return move(0, minX + maxX, 0, true);
+    case 6:
+      return move(r.ratio(1e-11, 1e-3), r.ratio(1e-11, 1e-3), 0);
+    case 7:
+      return move(r.pick([1, 2, 3]) * (Math.PI / 2), 0, 0);
+    default: {
+      for (let k = 1; k < 20; k++) {
+        const other = fuzzCase(seed + 1000003 * k);
+        if (other === undefined) continue;
+        const box = boxOf(other.regions);
+        const shift = { x: minX - box.minX + r.between(-0.3, 0.3) * w, y: minY - box.minY + r.between(-0.3, 0.3) * h };
+        return other.regions.map((region) => transformRegion(region, { turn: 0, shift, scale: 1, mirrored: false }));
+      }
+      return [...a];
+    }
+  }
+}
+
+function faultsOfBooleans(a: readonly Region[], b: readonly Region[], r: Random): string[] {
+  const union = uniteRegions(a, b);
+  const both = intersectRegions(a, b);
+  const first = subtractRegions(a, b);
+  const either = symmetricDifference(a, b);
+  const faults: string[] = [];
+  const results: [string, readonly Region[], (inA: boolean, inB: boolean) => boolean][] = [
+    ['union', union, (p, q) => p || q],
+    ['intersection', both, (p, q) => p && q],
+    ['difference', first, (p, q) => p && !q],
+    ['symmetric difference', either, (p, q) => p !== q],
+  ];
+  const edges = [...edgesOf(a), ...edgesOf(b)];
+  const points = probes(a, b, r);
+  const tags = new Set(edges.map(({ tag }) => tag));
+  const inA = points.map((p) => isInside(a, p));
+  const inB = points.map((p) => isInside(b, p));
+  for (const [name, result, belongs] of results) {
+    for (const { kind, message } of findFaults(result)) faults.push(`${name}: ${kind}: ${message}`);
+    const found = edgesOf(result);
+    for (const edge of found) {
+      if (!tags.has(edge.tag)) faults.push(`${name}: unknown tag ${edge.tag.id}`);
+      const p = placeOn(edge, 0.37);
+      const off = distanceTo(edges, p);
+      if (off > 1e-6) faults.push(`${name}: boundary ${off} mm off at (${p.x}, ${p.y})`);
+    }
+    points.forEach((p, i) => {
+      const expected = belongs(inA[i]!, inB[i]!);
+      if (isInside(result, p) !== expected) {
+        faults.push(`${name}: (${p.x}, ${p.y}) should be ${expected ? 'inside' : 'outside'}`);
+      }
+    });
+  }
+  const sum = areaOfRegions(a) + areaOfRegions(b);
+  const length = perimeterOfRegions(a) + perimeterOfRegions(b);
+  const slack = 1e-7 * (length + 1) + 1e-12 * sum;
+  const check = (what: string, value: number, expected: number): void => {
+    if (Math.abs(value - expected) > slack) faults.push(`${what}: ${value} instead of ${expected}`);
+  };
+  check('area of union and intersection', areaOfRegions(union) + areaOfRegions(both), sum);
+  check('area of difference and intersection', areaOfRegions(first) + areaOfRegions(both), areaOfRegions(a));
+  check('area of symmetric difference', areaOfRegions(either), sum - 2 * areaOfRegions(both));
+  return faults;
+}
+
+/** Places at random and beside edges of both, none on an edge. */
+function probes(a: readonly Region[], b: readonly Region[], r: Random): Vec[] {
+  const { minX, minY, maxX, maxY } = boxOf([...a, ...b]);
+  const edges = [...edgesOf(a), ...edgesOf(b)];
+  const found: Vec[] = [];
+  for (let i = 0; i < 12; i++) found.push({ x: r.between(minX, maxX), y: r.between(minY, maxY) });
+  for (let i = 0; i < 16; i++) {
+    const edge = r.pick(edges);
+    const t = r.between(0.02, 0.98);
+    const p = placeOn(edge, t);
+    const n = rightAt(edge, t);
+    const step = r.pick([5e-6, -5e-6, 1e-3, -1e-3]);
+    found.push({ x: p.x + n.x * step, y: p.y + n.y * step });
+  }
+  return found.filter((p) => distanceTo(edges, p) > 2e-6);
+}
