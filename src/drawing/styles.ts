@@ -10,7 +10,7 @@ export const INKS = {
 /** How the lines of one role are drawn. Lengths in mm. */
 export interface LineStyle {
   readonly width: number;
-  /** Dash and gap lengths in turn; empty for a continuous line. */
+  /** Dash and gap lengths in turn, for round caps; empty for a continuous line. */
   readonly dash: readonly number[];
   readonly ink: keyof typeof INKS;
   /** Number of the line type in ISO 128-2. */
@@ -24,6 +24,9 @@ export interface LineStyle {
  * 0.5 d (from memory of the standard's annex).
  */
 const DASH = { dash: 12, longDash: 24, gap: 3, wideGap: 18, dot: 0.5 } as const;
+
+/** mm; a dot is drawn by its round caps alone, but some readers refuse a dash of no length. */
+const LEAST_DASH = 0.01;
 
 const PATTERNS = {
   continuous: [],
@@ -40,7 +43,10 @@ function style(
   ink: LineStyle['ink'],
   words: string,
 ): LineStyle {
-  const dash = PATTERNS[pattern].map((element) => DASH[element] * width);
+  // A round cap adds a line width to what is drawn and takes it from the gap; of a dot only the caps are left.
+  const dash = PATTERNS[pattern].map((element, i) =>
+    Math.max(LEAST_DASH, i % 2 === 0 ? (DASH[element] - 1) * width : (DASH[element] + 1) * width),
+  );
   return { width, dash, ink, lineType, words };
 }
 
@@ -55,7 +61,7 @@ export const LINE_STYLES: Readonly<Record<LineRole, LineStyle>> = {
   residue: style('01.1', 'continuous', 0.18, 'accent', 'wood the cutter leaves or takes against the drawing'),
   'saw-line': style('03.1', 'spaced', 0.25, 'graphite', 'saw the blank to this line'),
   'keep-side': style('01.1', 'continuous', 0.18, 'graphite', 'short ticks stand in the waste'),
-  against: style('01.1', 'continuous', 0.25, 'accent', 'cut against the grain: turn the work over'),
+  against: style('01.1', 'continuous', 0.18, 'accent', 'cut against the grain: turn the work over'),
   grain: style('01.1', 'continuous', 0.25, 'graphite', 'direction of the grain'),
   feed: style('01.1', 'continuous', 0.25, 'graphite', 'direction of feed'),
   joint: style('04.2', 'chain', 0.25, 'graphite', 'centre line of a joint'),

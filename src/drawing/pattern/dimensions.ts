@@ -26,7 +26,7 @@ export interface DimensionRow {
 }
 
 /** Radius of the arc that shows an angle, mm. */
-const ANGLE_ARC = 11;
+const ANGLE_ARC = 8;
 /** How far a corner may differ from an angle's figure and still be drawn as that angle, rad. */
 const SAME_ANGLE = 1e-6;
 
@@ -106,22 +106,18 @@ function drawAngle(
     return drawLeader(drawing, dimension.at, words);
   }
   const bisector = polar(corner.start + corner.angle / 2);
-  const middle = step(dimension.at, bisector, ANGLE_ARC);
-  const drawn = drawLeader(drawing, middle, words, { directions: [angleOf(bisector)], end: 'none' });
-  if (drawn) {
-    drawing.draw([
-      pathMark('dimension', [
-        arc(
-          step(dimension.at, polar(corner.start), ANGLE_ARC),
-          step(dimension.at, polar(corner.start + corner.angle), ANGLE_ARC),
-          dimension.at,
-          1,
-          DRAWN,
-        ),
-      ]),
-    ]);
-  }
-  return drawn;
+  const away = angleOf(bisector) + Math.PI;
+  const outward = [0, 0.3, -0.3, 0.6, -0.6, 0.9, -0.9].map((turn) => away + turn);
+  if (!drawLeader(drawing, dimension.at, words, { directions: outward })) return false;
+  const ends = [corner.start, corner.start + corner.angle].map((angle) =>
+    step(dimension.at, polar(angle), ANGLE_ARC),
+  ) as [Vec, Vec];
+  const bow = arc(...ends, dimension.at, 1, DRAWN);
+  const points = flattenEdge(bow, 0.2);
+  const isClear = points.slice(1).every((p, i) => drawing.occupancy.isClearOfBoxes(points[i]!, p));
+  const room = { centre: step(dimension.at, bisector, ANGLE_ARC), halfWidth: 1.5, halfHeight: 1.5, angle: 0 };
+  if (isClear && drawing.occupancy.linesIn(room) === 0) drawing.draw([pathMark('dimension', [bow])]);
+  return true;
 }
 
 /** The angle in the material between the two edges that meet at a point, anticlockwise from `start`. */

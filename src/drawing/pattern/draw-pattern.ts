@@ -1,7 +1,8 @@
 import {
   angleOf,
   circleOutline,
-  directionAt,
+  lengthOf,
+  pointAt,
   type Region,
   subtract,
   type Vec,
@@ -24,7 +25,8 @@ import { keepSideTicks, outlineMarks } from './outlines.ts';
 import { placeNotes } from './place-notes.ts';
 import { drawReferenceMarks } from './reference-marks.ts';
 import { drawResidueWords, hatchMarks } from './residue.ts';
-import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
+import { sharpCorners } from './sharp-corners.ts';
+import { edgesOf, type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
 import { type CentreFrame, centreFrame, drawStations, stationPitch } from './stations.ts';
 import { readable, step, stroke } from './strokes.ts';
 import { drawTemplateLabels } from './template-labels.ts';
@@ -59,14 +61,14 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
     const labels = drawLabels(drawing, source, frame, spots, stationPitch(options.lengths));
     drawing.draw(centreLineMarks(frame, labels));
   }
+  drawReferenceMarks(drawing, source);
   const left = drawDimensions(drawing, source);
   drawJointNames(drawing, source);
   if (showsPart(source) || options.view === 'as-routed') drawFeed(drawing, source);
   if (showsTemplate(source)) drawTemplateLabels(drawing, source);
   if (showsDifferences(source)) drawResidueWords(drawing, source);
-  drawReferenceMarks(drawing, source);
   drawPlunges(drawing, source);
-  placeNotes(drawing, noteBlocks(source, checks, left));
+  placeNotes(drawing, noteBlocks(source, checks, left), pointsRound(source));
 
   const marks = drawing.marks();
   return {
@@ -188,6 +190,14 @@ function centreLineMarks(frame: CentreFrame, labels: readonly OrientedBox[]): re
   return marks;
 }
 
+/** Points about 40 mm apart all round what the pattern is about. */
+function pointsRound(source: PatternSource): readonly Vec[] {
+  return edgesOf(source.main).flatMap((edge) => {
+    const count = Math.min(60, Math.ceil(lengthOf(edge) / 40));
+    return Array.from({ length: count }, (_, i) => pointAt(edge, i / count));
+  });
+}
+
 function patternName(source: PatternSource): string {
   const { view, mirrored } = source.options;
   return [source.part.name, ...(view === 'all' ? [] : [view]), ...(mirrored ? ['mirrored'] : [])].join('-');
@@ -209,19 +219,4 @@ function keepOffSeams(
       .filter((mark) => mark.kind === 'text' && mark.role === 'dimension')
       .map((mark) => ({ at: (mark as Extract<Mark, { kind: 'text' }>).at, clearance: 5 })),
   ];
-}
-
-/** Corners at which the outline turns by more than about 10°. */
-function sharpCorners(regions: readonly Region[]): readonly Vec[] {
-  return regions.flatMap(({ outer, holes }) =>
-    [outer, ...holes].flatMap(({ edges }) =>
-      edges
-        .filter((edge, i) => {
-          const after = directionAt(edge, 0);
-          const before = directionAt(edges.at(i - 1)!, 1);
-          return after.x * before.x + after.y * before.y < 0.985;
-        })
-        .map((edge) => edge.from),
-    ),
-  );
 }

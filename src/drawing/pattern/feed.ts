@@ -29,7 +29,7 @@ const ARROW = 26;
 /** Distances from the edge tried for an arrow, mm. */
 const LANES = [6.5, 9, 12, 16] as const;
 /** Teeth along an edge that is cut against the grain: how far apart, how long, mm. */
-const TOOTH_PITCH = 4;
+const TOOTH_PITCH = 5;
 const TOOTH = 1.8;
 
 interface Run extends Chain {
@@ -134,7 +134,7 @@ function arrowWithWords(
   const out = scale(leftOf(direction), run.waste);
   const up = leftOf(polar(angle));
   const isAbove = up.x * out.x + up.y * out.y > 0;
-  const baseline = isAbove ? lane + 1.6 : lane + 1.4 + 2.5;
+  const baseline = isAbove ? lane + 1.7 : lane + 1.7 + 2.5;
   return [
     pathMark(role, shaft),
     pathMark(role, openHead(tip, heading, 2.6)),

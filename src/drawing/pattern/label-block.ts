@@ -6,7 +6,7 @@ import { widthOfText } from '../lettering/metrics.ts';
 import { LETTER_HEIGHTS } from '../styles.ts';
 import type { PatternSource } from './source.ts';
 import { openHead, polygon, step, stroke } from './strokes.ts';
-import { factLine, MIRRORED_WORDS, nameLine } from './words.ts';
+import { factsOf, mirroredWords, nameLine } from './words.ts';
 
 /** A word or an arrow in a row of a label; its size is what it takes in the label's own frame, mm. */
 interface Item {
@@ -40,16 +40,20 @@ export function labelArrangements(
 ): readonly LabelBlock[] {
   const small = smallerThan(height);
   const name = textItem(nameLine(source), height, 'semibold', 'mark');
-  const facts = textItem(factLine(source), small, 'regular', 'mark');
+  const facts = (words: readonly string[]): Item =>
+    textItem(words.join(' \u00b7 '), small, 'regular', 'mark');
+  const all = factsOf(source);
   const arrows = [
     ...arrowItems('up', source.part.up - angle, small),
     ...arrowItems('grain', source.part.grain - angle, small),
   ];
-  const warning = source.options.mirrored ? [[textItem(MIRRORED_WORDS, small, 'semibold', 'against')]] : [];
+  const mirrored = mirroredWords(source);
+  const warning = mirrored === undefined ? [] : [[textItem(mirrored, small, 'semibold', 'against')]];
   return [
-    [...warning, [name], [facts], arrows],
-    [...warning, [name, ...arrows], [facts]],
-    [[name, ...warning.flat(), facts, ...arrows]],
+    [...warning, [name], [facts(all.slice(0, 2))], [facts(all.slice(2))], arrows],
+    [...warning, [name], [facts(all)], arrows],
+    [...warning, [name, ...arrows], [facts(all)]],
+    [[name, ...warning.flat(), facts(all), ...arrows]],
   ].map((rows) => stack(rows, small));
 }
 

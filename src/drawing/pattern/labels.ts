@@ -14,9 +14,9 @@ const HEIGHTS = [7, 5, 3.5, 2.5, 1.8] as const;
 const SPACING = 96;
 /** White kept round a label, mm. */
 const AIR = 1;
-/** Lettering as high as this wants a broader part than 120 mm: on a narrow one it shouts. */
+/** Lettering higher than this wants so much room on both sides, mm: on a narrow limb it shouts. */
 const MOST_FOR_NARROW = 5;
-const NARROW = 120;
+const BROAD = 40;
 
 /**
  * Puts the label wherever it fits inside the outline, over and over along the part, in the largest lettering that each
@@ -31,14 +31,12 @@ export function drawLabels(
 ): readonly OrientedBox[] {
   const taken: OrientedBox[] = [];
   const main = angleOf(frame.direction);
-  const broad = frame.mostAcross - frame.leastAcross;
   const ordered = [...spots].sort((a, b) => preference(a, pitch) - preference(b, pitch));
   const arrangementsAt = cachedArrangements(source);
   for (const height of HEIGHTS) {
-    if (height > MOST_FOR_NARROW && broad < NARROW) continue;
     for (const spot of ordered) {
       // A row of lettering needs at least this much clear of the edge on both sides.
-      if (spot.clearance < height * 0.7) continue;
+      if (spot.clearance < (height > MOST_FOR_NARROW ? BROAD : height * 0.7)) continue;
       if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
       const placed = placeAt(drawing, spot, [main, spot.edgeAngle], (angle) => arrangementsAt(height, angle));
       if (placed !== undefined) taken.push(placed);
@@ -48,10 +46,10 @@ export function drawLabels(
   return taken;
 }
 
-/** Middles of the cells between ticks first, then the spots farther from any edge. */
+/** Middles of the cells between ticks first, to within a few millimetres; there the spots farthest from any edge. */
 function preference(spot: Spot, pitch: number): number {
   const cell = spot.along / pitch - Math.floor(spot.along / pitch);
-  return Math.round(Math.abs(cell - 0.5) * 20) * 4 - Math.min(spot.clearance, 60);
+  return Math.round(Math.abs(cell - 0.5) * 10) * 1000 - spot.clearance;
 }
 
 function placeAt(

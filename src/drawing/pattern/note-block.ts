@@ -46,6 +46,11 @@ export function noteBlock(heading: string, rows: readonly NoteRow[]): NoteBlock 
   };
 }
 
+/** White between rows, mm. */
+export function gapRow(height: number): NoteRow {
+  return { height, draw: () => [] };
+}
+
 /** A sentence, broken into as many rows as its width asks for. */
 export function wordRows(text: string, role: LineRole = 'mark'): readonly NoteRow[] {
   return breakLines(text, NOTE_WIDTH, BODY).map((words) => ({

@@ -1,7 +1,7 @@
 import type { CheckLength, LineRole } from '../api.ts';
 import { LINE_STYLES } from '../styles.ts';
 import type { DimensionRow } from './dimensions.ts';
-import { figureRows, lineRow, type NoteBlock, noteBlock, tableRow, wordRows } from './note-block.ts';
+import { figureRows, gapRow, lineRow, type NoteBlock, noteBlock, tableRow, wordRows } from './note-block.ts';
 import {
   type PatternSource,
   showsDifferences,
@@ -11,7 +11,7 @@ import {
   writeLength,
 } from './source.ts';
 import { offsetWords } from './template-labels.ts';
-import { handOf, MIRRORED_WORDS, quantityOf, VIEW_WORDS } from './words.ts';
+import { handOf, mirroredWords, quantityOf, VIEW_WORDS } from './words.ts';
 
 /** The blocks of notes beside a pattern, in the order in which they are placed. */
 export function noteBlocks(
@@ -39,17 +39,23 @@ function titleNotes(source: PatternSource): NoteBlock {
   const { part, options } = source;
   const { here, other } = quantityOf(source);
   const hand = handOf(source);
+  const mirrored = mirroredWords(source);
   const unit = options.lengths.unit === 'mm' ? 'millimetres' : 'inches';
   return noteBlock(part.label, [
-    ...(options.mirrored ? wordRows(MIRRORED_WORDS, 'against') : []),
+    ...(mirrored === undefined ? [] : wordRows(mirrored, 'against')),
     ...wordRows(options.design),
-    ...wordRows([options.revision, options.date].filter((words) => words !== '').join(' \u00b7 ')),
+    ...wordRows(revisionWords(options)),
     ...(hand === undefined ? [] : wordRows(`${hand}, seen from its show face`)),
     ...figureRows('make from this pattern', String(here)),
     ...(other === 0 ? [] : figureRows('and of the other hand, turned over', String(other))),
     ...figureRows('thickness', writeLength(part.thickness, options.lengths)),
     ...wordRows(`Shows ${VIEW_WORDS[options.view]}. Full size, 1:1; lengths in ${unit}.`),
   ]);
+}
+
+function revisionWords({ revision, date }: PatternSource['options']): string {
+  const parts = [revision === '' ? '' : `revision ${revision}`, date];
+  return parts.filter((words) => words !== '').join(' \u00b7 ');
 }
 
 /** Room to write by hand wants taller rows. */
@@ -66,6 +72,7 @@ function checkNotes(source: PatternSource, checks: readonly CheckLength[]): Note
         WRITE_ROW,
       ),
     ),
+    gapRow(2.5),
     ...wordRows(
       'From cross to cross. Mating faces are cut to the figures or to the part, never to paper alone.',
     ),
@@ -90,7 +97,7 @@ function toolNotes(source: PatternSource): NoteBlock {
     ...(opening === undefined ? [] : wordRows(`Openings: ${offsetWords(opening, lengths)}.`)),
     ...figureRows('template runs on past sawn ends', write(tooling.runOn)),
     ...figureRows('saw outside the line by', write(tooling.sawAllowance)),
-    ...(endAllowance === undefined ? [] : figureRows('left on at the ends', write(endAllowance))),
+    ...(endAllowance === 0 ? [] : figureRows('left on at the ends', write(endAllowance))),
     ...(blade === undefined ? [] : figureRows('band-saw blade up to', write(blade.blade.width))),
   ]);
 }

@@ -7,12 +7,14 @@ import {
   type EdgeRole,
   leftOf,
   lengthOf,
+  middle,
   pointAt,
   scale,
   type Vec,
 } from '../../geometry/index.ts';
 import type { Mark } from '../api.ts';
 import { type Drawing, fits, pathMark, textMark } from '../layout/drawing.ts';
+import { cornersOf, type OrientedBox } from '../layout/oriented-box.ts';
 import type { PatternSource } from './source.ts';
 import { DRAWN, readable, step, stroke } from './strokes.ts';
 
@@ -62,7 +64,8 @@ function drawPair(drawing: Drawing, edge: Edge, t: number): boolean {
     halfHeight: ROOM_DEEP / 2,
     angle: angleOf(along),
   };
-  if (!drawing.occupancy.isFree(room)) return false;
+  // The template's line may run through the marks; lettering may not, nor any line that crosses them.
+  if (!isOpen(drawing, room)) return false;
   const marks: Mark[] = [...faceLoop(step(foot, along, -5), along), ...faceV(step(foot, along, 5), along)];
   drawing.draw(marks);
   const words = (at: Vec, text: string) => {
@@ -78,6 +81,18 @@ function drawPair(drawing: Drawing, edge: Edge, t: number): boolean {
   words(deep, 'face side, face edge');
   drawing.occupancy.addBox(room);
   return true;
+}
+
+function isOpen(drawing: Drawing, room: OrientedBox): boolean {
+  const [a, b, c, d] = cornersOf(room);
+  const rays = [
+    [a, c],
+    [b, d],
+    [a, d],
+    [b, c],
+    [middle(a, b), middle(c, d)],
+  ] as const;
+  return rays.every(([from, to]) => drawing.occupancy.isClearOfBoxes(from, to));
 }
 
 /** A stem from the edge that curls over itself. */

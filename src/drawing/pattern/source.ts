@@ -32,10 +32,19 @@ export function edgesOf(regions: readonly Region[]): readonly Edge[] {
   return regions.flatMap(({ outer, holes }) => [outer, ...holes].flatMap(({ edges }) => edges));
 }
 
-/** A length as it is lettered: no unit in mm, an inch mark in inches, fractions set as fractions. */
+/** A length as it is lettered: no unit and no idle zeros in mm, an inch mark in inches, fractions set as fractions. */
 export function writeLength(mm: number, style: PatternOptions['lengths']): string {
   const text = formatLength(mm, style, false);
-  return setFractions(style.unit === 'in' ? `${text}"` : text);
+  switch (style.unit) {
+    case 'mm':
+      return text.replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+    case 'in':
+      return setFractions(`${text}"`);
+    case 'ft-in':
+      return setFractions(text);
+    default:
+      return style satisfies never;
+  }
 }
 
 /** A length to be read off a rule: to 0.1 mm or 1/64 in, whatever style the rest is written in. */

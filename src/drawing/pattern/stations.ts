@@ -14,6 +14,7 @@ import type { PatternOptions, TextMark } from '../api.ts';
 import { type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { crossingsOf } from './crossings.ts';
+import { sharpCorners } from './sharp-corners.ts';
 import { edgesOf, type PatternSource, writeFine, writeLength } from './source.ts';
 import { readable, step, stroke } from './strokes.ts';
 
@@ -34,6 +35,8 @@ const REACH = 2.5;
 /** Ticks stand only where they cross the outline at more than about 25°: else they would mark no place. */
 const LEAST_SQUARENESS = 0.42;
 const RUN_ON = 6;
+/** So near a corner, mm, a tick would stand in the way of the corner's own marks and dimensions. */
+const CORNER_ROOM = 7;
 
 /** Distance between ticks, mm: 100 mm, or 4 in for who works in inches. */
 export function stationPitch(style: PatternOptions['lengths']): number {
@@ -75,6 +78,7 @@ export function drawStations(drawing: Drawing, source: PatternSource, frame: Cen
   const edges = edgesOf(source.main);
   const across = leftOf(frame.direction);
   const outside = REACH + Math.max(0, source.routing.tooling.sawAllowance);
+  const corners = sharpCorners(source.main);
   const first = Math.ceil((frame.least + 1) / pitch);
   const last = Math.floor((frame.most - 1) / pitch);
   for (let number = first; number <= last; number++) {
@@ -87,6 +91,7 @@ export function drawStations(drawing: Drawing, source: PatternSource, frame: Cen
     const to = add(at, scale(across, frame.mostAcross + 1));
     for (const crossing of crossingsOf(edges, from, to)) {
       if (crossing.squareness < LEAST_SQUARENESS) continue;
+      if (corners.some((corner) => distance(corner, crossing.at) < CORNER_ROOM)) continue;
       const away = crossing.leaves ? across : scale(across, -1);
       const tip = step(crossing.at, away, outside);
       drawing.draw([pathMark('station', [stroke(step(crossing.at, away, -REACH), tip)])]);

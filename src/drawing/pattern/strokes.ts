@@ -56,12 +56,14 @@ export function openHead(tip: Vec, direction: Vec, size: number, halfAngle = 0.4
   ];
 }
 
+/** Lettering leans over to the left by no more than this past upright (rad): a line a hair off plumb still reads from the right. */
+const PAST_UPRIGHT = 0.18;
+
 /** The angle, turned by half a turn where needed, at which lettering reads from below or from the right. */
 export function readable(angle: number): number {
   const turns = Math.round(angle / Math.PI);
   const rest = angle - turns * Math.PI;
-  // −90° reads from the left: turn it to +90°.
-  return rest <= -Math.PI / 2 + 1e-9 ? rest + Math.PI : rest;
+  return rest <= -Math.PI / 2 + PAST_UPRIGHT ? rest + Math.PI : rest;
 }
 
 export function directionFrom(a: Vec, b: Vec): Vec {

@@ -12,6 +12,7 @@ import {
 import type { EdgeOffset } from '../../routing/index.ts';
 import type { PatternOptions, TextMark } from '../api.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
+import { widthOfText } from '../lettering/metrics.ts';
 import { edgesOf, type PatternSource, writeLength } from './source.ts';
 import { readable } from './strokes.ts';
 
@@ -27,9 +28,13 @@ export function drawTemplateLabels(drawing: Drawing, source: PatternSource): voi
       .sort((a, b) => lengthOf(b) - lengthOf(a))
       .slice(0, 4);
     const words = offsetWords(offset, source.options.lengths);
+    const carries = (edge: Edge, height: number): boolean =>
+      lengthOf(edge) >= 0.8 * widthOfText(words, height, 'regular');
     letter(
       drawing,
-      [2.5, 1.8].flatMap((height) => own.flatMap((edge) => alongEdge(edge, words, height))),
+      [2.5, 1.8].flatMap((height) =>
+        own.filter((edge) => carries(edge, height)).flatMap((edge) => alongEdge(edge, words, height)),
+      ),
     );
   }
 }

@@ -32,11 +32,18 @@ export function nameLine(source: PatternSource): string {
 }
 
 /** What must not be lost with it: what this paper is, how many, which face shows, how thick. */
-export function factLine(source: PatternSource): string {
+export function factsOf(source: PatternSource): readonly string[] {
   const { part, options } = source;
-  const what = options.view === 'template' ? 'Template' : 'Pattern';
-  const thick = writeLength(part.thickness, options.lengths);
-  return `${what} \u00b7 make ${quantityOf(source).here} \u00b7 show face this side \u00b7 ${thick} thick`;
+  return [
+    options.view === 'template' ? 'Template' : 'Pattern',
+    `make ${quantityOf(source).here}`,
+    'show face this side',
+    `${writeLength(part.thickness, options.lengths)} thick`,
+  ];
 }
 
-export const MIRRORED_WORDS = 'PATTERN \u2013 MIRRORED';
+/** The warning on a mirrored pattern, by name; nothing on any other. */
+export function mirroredWords({ options }: PatternSource): string | undefined {
+  if (!options.mirrored) return undefined;
+  return `${options.view === 'template' ? 'TEMPLATE' : 'PATTERN'} \u2013 MIRRORED`;
+}

@@ -19,7 +19,7 @@ const DECIMALS = 4;
 /** Decimals of lettering: finer than a pen or a laser shows. */
 const LETTER_DECIMALS = 3;
 /** Strength of a wash against its line. */
-const TINT = 0.14;
+const TINT = 0.09;
 
 /**
  * A drawing as one SVG at full size: width and height in millimetres, one unit of the view box a millimetre, text as
@@ -75,7 +75,7 @@ function pathGroups(marks: readonly PathMark[], page: Box, cutting: boolean): re
       cutting || style.dash.length === 0
         ? ''
         : ` stroke-dasharray="${style.dash.map((length) => writeNumber(length, DECIMALS)).join(' ')}"`;
-    const attributes = `fill="none" stroke="${ink}" stroke-width="${style.width}" stroke-linejoin="round"${dash}`;
+    const attributes = `fill="none" stroke="${ink}" stroke-width="${style.width}" stroke-linecap="round" stroke-linejoin="round"${dash}`;
     const paths = group.map((mark) => {
       const data = pathData(mark.edges, mark.closed, place, DECIMALS);
       const fill =
