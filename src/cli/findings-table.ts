@@ -1,5 +1,6 @@
-import type { Finding, Quantity } from '../core/index.ts';
-import { formatAngle, formatLength, type LengthStyle } from '../measure/index.ts';
+import type { Finding } from '../core/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
+import { quantityWords } from './quantity-words.ts';
 import { textTable } from './text-table.ts';
 
 /** Findings as a table, or one line saying that there are none. */
@@ -10,8 +11,12 @@ export function findingsTable(findings: readonly Finding[], lengths: LengthStyle
       { head: 'severity', cell: ({ severity }) => severity },
       { head: 'part', cell: ({ part }) => part ?? '' },
       { head: 'where', cell: placeWords },
-      { head: 'measured', cell: ({ measured }) => inWords(measured, lengths), align: 'right' },
-      { head: 'limit', cell: ({ limit }) => inWords(limit, lengths), align: 'right' },
+      {
+        head: 'measured',
+        cell: ({ measured }) => (measured ? quantityWords(measured, lengths) : ''),
+        align: 'right',
+      },
+      { head: 'limit', cell: ({ limit }) => (limit ? quantityWords(limit, lengths) : ''), align: 'right' },
       {
         head: 'finding',
         cell: ({ message, cure }) => (cure === undefined ? message : `${message} ${cure}`),
@@ -38,21 +43,4 @@ const MOST_EDGES = 3;
 function placeWords({ edges }: Finding): string {
   const shown = edges.slice(0, MOST_EDGES).join(', ');
   return edges.length > MOST_EDGES ? `${shown} …` : shown;
-}
-
-function inWords(quantity: Quantity | undefined, lengths: LengthStyle): string {
-  if (quantity === undefined) return '';
-  const { value, unit } = quantity;
-  switch (unit) {
-    case 'mm':
-      return formatLength(value, lengths);
-    case 'rad':
-      return formatAngle(value, { unit: 'deg', decimals: 1 });
-    case 'mm2':
-      return `${value.toFixed(1)} mm²`;
-    case 'none':
-      return String(Number(value.toPrecision(4)));
-    default:
-      return unit satisfies never;
-  }
 }

@@ -1,13 +1,17 @@
+export { type BarReadings, calibratePaper } from './calibrate-paper.ts';
 export { type ComputeOptions, compute } from './compute.ts';
 export type { Computed, ComputedPart, ComputedPattern, Wanted } from './computed.ts';
 export { defaultParameters } from './default-parameters.ts';
 export type { Design, PatternRequest, TypedPaper, TypedTooling } from './design-schema.ts';
+export { lengthStyleOf } from './length-style.ts';
 export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
 export { metaOf, printOf } from './print-of-pattern.ts';
 export { type DesignFile, readDesign } from './read-design.ts';
 export { readResult } from './read-result.ts';
 export { readWorkshop } from './read-workshop.ts';
+export { type RenewalChange, renewDesign } from './renew-design.ts';
+export { resolvePaper } from './resolve-paper.ts';
 export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
 export { placeProblems } from './schema-problems.ts';
 export { startDesign } from './start-design.ts';

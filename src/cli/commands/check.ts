@@ -7,7 +7,7 @@ import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, say, type Terminal, widthOf } from '../terminal.ts';
 
 /** `legwright check`: what the checks have to say, before a board is cut. */
-export function addCheck(program: Command, session: Session): ExitCode {
+export function addCheck(program: Command, session: Session): void {
   const command = program
     .command('check')
     .summary('say what will go wrong, before a board is cut')

@@ -7,7 +7,7 @@ import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, say, type Terminal } from '../terminal.ts';
 
 /** `legwright set`: changes parameters in a design. */
-export function addSet(program: Command, session: Session): ExitCode {
+export function addSet(program: Command, session: Session): void {
   const command = program
     .command('set')
     .summary('change parameters of a design')

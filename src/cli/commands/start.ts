@@ -34,7 +34,7 @@ interface StartOptions extends Choice {
 }
 
 /** `legwright start`: a new design from a form. */
-export function addStart(program: Command, session: Session): ExitCode {
+export function addStart(program: Command, session: Session): void {
   const command = program
     .command('start')
     .summary('begin a design from a form')
