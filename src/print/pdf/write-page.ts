@@ -71,12 +71,14 @@ function colourOf({ colour, strength }: Ink): string {
 
 function trace(document: Document, edges: readonly Edge[], closed: boolean, place: Place): void {
   let end: Vec | undefined;
-  for (const edge of edges) {
+  for (const [i, edge] of edges.entries()) {
     if (end === undefined || end.x !== edge.from.x || end.y !== edge.from.y) {
       const start = place(edge.from);
       document.moveTo(start.x, start.y);
     }
     if (edge.kind === 'line') {
+      // The last side of a loop is drawn by closing it.
+      if (closed && i > 0 && i === edges.length - 1) break;
       const to = place(edge.to);
       document.lineTo(to.x, to.y);
     } else {
