@@ -154,7 +154,11 @@ function closeAcross(
     pastRunOn: [a, b]
       .filter((side) => side.runsOn)
       .map((side) =>
-        wasteStrip(side, pointAhead(side, runOn), scale(out, side.hand), 2 * beyond, 2 * beyond),
+        wasteStrip(side, pointAhead(side, runOn), scale(out, side.hand), {
+          long: 2 * beyond,
+          wide: 2 * beyond,
+          tuck: 'forwards',
+        }),
       ),
   };
 }
@@ -224,19 +228,24 @@ function moveEnd({ along, end, endAlong, hand }: Side, next: Edge, runOn: number
 
 /** The strip past a run-on, or, where there is none, past the far end of the unrouted edge that takes its place. */
 function stripPastEnd(side: Side, next: Edge, runOn: number, beyond: number): Outline {
-  const long = 2 * beyond + runOn;
-  if (side.runsOn)
-    return wasteStrip(side, pointAhead(side, runOn), scale(side.endAlong, -1), long, 2 * beyond);
+  const size = { long: 2 * beyond + runOn, wide: 2 * beyond, tuck: 'forwards' } as const;
+  if (side.runsOn) return wasteStrip(side, pointAhead(side, runOn), scale(side.endAlong, -1), size);
   const { end, hand } = side;
   const along = hand === 1 ? directionAt(end, 1) : scale(directionAt(end, 0), -1);
   const slant = hand === 1 ? scale(directionAt(next, 0), -1) : directionAt(next, 1);
-  return wasteStrip({ ...side, along }, hand === 1 ? end.to : end.from, slant, long, 2 * beyond);
+  return wasteStrip({ ...side, along }, hand === 1 ? end.to : end.from, slant, size);
 }
 
 function stripsPastCorner(sides: readonly Side[], beyond: number, runOn: number): Outline[] {
   return sides
     .filter((side) => side.runsOn)
-    .map((side) => wasteStrip(side, side.corner, scale(side.endAlong, -1), runOn + 2 * beyond, 2 * beyond));
+    .map((side) =>
+      wasteStrip(side, side.corner, scale(side.endAlong, -1), {
+        long: runOn + 2 * beyond,
+        wide: 2 * beyond,
+        tuck: 'backwards',
+      }),
+    );
 }
 
 function meeting(a: Side, at: Vec, b: Side): Edge[] {

@@ -3,6 +3,7 @@ import {
   cross,
   dot,
   type Edge,
+  lengthOf,
   type Outline,
   polygonOutline,
   SMOOTH_TURN,
@@ -42,15 +43,33 @@ export function pointAhead({ corner, along }: Side, by: number): Vec {
 
 /**
  * The strip on the waste's side of a run-on from `start` for `long` mm, `wide` mm across, its near end cut along `slant`
- * (a direction towards the waste). Anticlockwise.
+ * (a direction towards the waste). It is tucked a little under what it lies beside, so that no edges coincide: at its near
+ * end backwards into the wood, or forwards past the end of a template. Anticlockwise.
  */
-export function wasteStrip(side: Side, start: Vec, slant: Vec, long: number, wide: number): Outline {
-  const { along, hand, routed } = side;
+export function wasteStrip(
+  side: Side,
+  start: Vec,
+  slant: Vec,
+  size: { readonly long: number; readonly wide: number; readonly tuck: 'backwards' | 'forwards' },
+): Outline {
+  const { along, hand, routed, end } = side;
   const across = { x: hand * along.y, y: -hand * along.x };
   const share = dot(slant, across);
   // A slant nearly along the run-on would make the strip endless; cut it square instead.
-  const out = share > 0.3 ? scale(slant, wide / share) : scale(across, wide);
-  const far = scale(along, long);
-  const corners = [start, add(start, out), add(add(start, out), far), add(start, far)];
+  const out = share > 0.3 ? scale(slant, size.wide / share) : scale(across, size.wide);
+  const far = scale(along, size.long);
+  const under = Math.min(TUCK, lengthOf(end) / 4, lengthOf(routed) / 4);
+  const inward = scale(out, -under / size.wide);
+  const near = scale(along, size.tuck === 'forwards' ? under : -under);
+  const corners = [
+    start,
+    add(start, out),
+    add(add(start, out), far),
+    add(add(start, far), inward),
+    add(add(start, inward), near),
+  ];
   return polygonOutline(hand === 1 ? corners : corners.reverse(), routed.tag);
 }
+
+/** mm. */
+const TUCK = 3;
