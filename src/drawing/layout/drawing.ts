@@ -13,8 +13,9 @@ export interface Drawing {
   readonly marks: () => readonly Mark[];
 }
 
-export function createDrawing(): Drawing {
-  const occupancy = createOccupancy();
+/** `span`: about how far the drawing will reach, mm. */
+export function createDrawing(span: number): Drawing {
+  const occupancy = createOccupancy(span);
   const marks: Mark[] = [];
   return {
     occupancy,

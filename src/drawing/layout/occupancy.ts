@@ -23,13 +23,15 @@ interface Cell {
 }
 
 /** mm; about the size of a word, so that a query looks into a handful of cells. */
-const CELL = 12;
+const LEAST_CELL = 12;
+/** Cells along the span of a drawing at most: a wild coordinate must not take all memory. */
+const MOST_CELLS = 400;
 /** mm; how far the straight pieces that stand for arcs may lie from them: hidden in the clearance round lettering. */
 const CHORD = 0.05;
-/** A cap on the cells that one line may fill, so that a wild coordinate cannot take all memory. */
-const MOST_CELLS = 250_000;
 
-export function createOccupancy(): Occupancy {
+/** `span`: about how far the drawing will reach, mm; it sets the size of the cells. */
+export function createOccupancy(span: number): Occupancy {
+  const size = Math.max(LEAST_CELL, span / MOST_CELLS);
   const cells = new Map<string, Cell>();
 
   const cellAt = (column: number, row: number): Cell => {
@@ -43,8 +45,7 @@ export function createOccupancy(): Occupancy {
   };
 
   const addSegment = (from: Vec, to: Vec): void => {
-    const steps = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / CELL));
-    const pieces = Math.min(steps, MOST_CELLS);
+    const pieces = Math.max(1, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / size));
     for (let i = 0; i < pieces; i++) {
       const a = { x: from.x + ((to.x - from.x) * i) / pieces, y: from.y + ((to.y - from.y) * i) / pieces };
       const b = {
@@ -57,7 +58,7 @@ export function createOccupancy(): Occupancy {
         maxX: Math.max(a.x, b.x),
         maxY: Math.max(a.y, b.y),
       };
-      forCells(bounds, (column, row) => {
+      forCells(bounds, size, (column, row) => {
         cellAt(column, row).segments.push({ from: a, to: b });
         return true;
       });
@@ -66,7 +67,7 @@ export function createOccupancy(): Occupancy {
 
   /** Is the test true in every filled cell that the bounds touch? */
   const everyCell = (bounds: Box, test: (cell: Cell) => boolean): boolean =>
-    forCells(bounds, (column, row) => {
+    forCells(bounds, size, (column, row) => {
       const cell = cells.get(`${column},${row}`);
       return cell === undefined || test(cell);
     });
@@ -79,7 +80,7 @@ export function createOccupancy(): Occupancy {
       }
     },
     addBox: (box) => {
-      forCells(uprightBounds(box), (column, row) => {
+      forCells(uprightBounds(box), size, (column, row) => {
         cellAt(column, row).boxes.push(box);
         return true;
       });
@@ -113,11 +114,11 @@ export function createOccupancy(): Occupancy {
 }
 
 /** Visits the cells that the bounds touch until one answers no. */
-function forCells(bounds: Box, visit: (column: number, row: number) => boolean): boolean {
-  const left = Math.floor(bounds.minX / CELL);
-  const right = Math.floor(bounds.maxX / CELL);
-  const bottom = Math.floor(bounds.minY / CELL);
-  const top = Math.floor(bounds.maxY / CELL);
+function forCells(bounds: Box, size: number, visit: (column: number, row: number) => boolean): boolean {
+  const left = Math.floor(bounds.minX / size);
+  const right = Math.floor(bounds.maxX / size);
+  const bottom = Math.floor(bounds.minY / size);
+  const top = Math.floor(bounds.maxY / size);
   for (let column = left; column <= right; column++) {
     for (let row = bottom; row <= top; row++) if (!visit(column, row)) return false;
   }

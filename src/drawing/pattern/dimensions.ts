@@ -16,7 +16,7 @@ import { type Drawing, pathMark } from '../layout/drawing.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { drawLeader } from './leader.ts';
 import { drawLengthDimension, measuredLength } from './length-dimension.ts';
-import { edgesOf, type PatternSource, writeAngle, writeLength } from './source.ts';
+import { edgesOf, type PatternSource, showsPart, writeAngle, writeLength } from './source.ts';
 import { DRAWN, step } from './strokes.ts';
 
 /** A key dimension in words, for a table. */
@@ -30,18 +30,26 @@ const ANGLE_ARC = 8;
 /** How far a corner may differ from an angle's figure and still be drawn as that angle, rad. */
 const SAME_ANGLE = 1e-6;
 
-/** Draws the key dimensions where they belong, shortest first; those for which there is no room come back as rows. */
+/**
+ * Draws the key dimensions where they belong, shortest first; those for which there is no room come back as rows. A pattern
+ * that does not show the part's own edge has nothing to dimension: there all of them are rows.
+ */
 export function drawDimensions(drawing: Drawing, source: PatternSource): readonly DimensionRow[] {
   const { part, routing, options } = source;
-  const regions = [part.region, ...source.main, ...(options.view === 'template' ? [] : routing.blank)];
+  const regions = [part.region, ...routing.blank, ...(options.view === 'all' ? routing.template : [])];
+  const rowOf = (dimension: KeyDimension): DimensionRow => ({
+    label: dimension.label,
+    figure: figureOf(source, dimension),
+  });
+  if (!showsPart(source)) return part.dimensions.map(rowOf);
   const hull = regions.flatMap((region) => region.outer.edges.flatMap((edge) => flattenEdge(edge, 0.5)));
   const lengths = part.dimensions
     .filter((dimension) => dimension.kind === 'length')
     .sort((a, b) => measuredLength(a) - measuredLength(b));
   const others = part.dimensions.filter((dimension) => dimension.kind !== 'length');
   return [...others, ...lengths].flatMap((dimension) => {
-    const figure = figureOf(source, dimension);
-    return drawOne(drawing, source, dimension, figure, hull) ? [] : [{ label: dimension.label, figure }];
+    const row = rowOf(dimension);
+    return drawOne(drawing, source, dimension, row.figure, hull) ? [] : [row];
   });
 }
 

@@ -1,6 +1,9 @@
 import {
   angleOf,
+  type Box,
+  boundsOfRegions,
   circleOutline,
+  distance,
   lengthOf,
   pointAt,
   type Region,
@@ -40,7 +43,7 @@ import { nameLine } from './words.ts';
  */
 export function drawPattern(part: SketchedPart, routing: Routing, options: PatternOptions): Pattern {
   const source = sourceOf(part, routing, options);
-  const drawing = createDrawing();
+  const drawing = createDrawing(spanOf(source));
   const frame = centreFrame(source);
   const spots = insideGrid(insideOf(source), source.part.centreLine);
   const checks = checkLengths(source, spots);
@@ -85,7 +88,27 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
 function sourceOf(part: SketchedPart, routing: Routing, options: PatternOptions): PatternSource {
   const own = options.mirrored ? mirrorPart(part) : part;
   const ownRouting = options.mirrored ? mirrorRouting(routing) : routing;
-  return { part: own, routing: ownRouting, options, main: mainRegions(own, ownRouting, options) };
+  const main = mainRegions(own, ownRouting, options);
+  const { centreLine } = own;
+  // A form without a centre line of any length gets the middle of its part.
+  const isLine = distance(centreLine.from, centreLine.to) > 1;
+  return {
+    part: isLine ? own : { ...own, centreLine: middleLine(boundsOfRegions([own.region])) },
+    routing: ownRouting,
+    options,
+    main,
+  };
+}
+
+function middleLine({ minX, minY, maxX, maxY }: Box): SketchedPart['centreLine'] {
+  const x = (minX + maxX) / 2;
+  return { from: { x, y: minY }, to: { x, y: maxY } };
+}
+
+/** About how far the drawing will reach, notes included, mm. */
+function spanOf({ main, part }: PatternSource): number {
+  const { minX, minY, maxX, maxY } = boundsOfRegions([part.region, ...main]);
+  return Math.hypot(maxX - minX, maxY - minY) * 1.5;
 }
 
 function mainRegions(part: SketchedPart, routing: Routing, { view }: PatternOptions): readonly Region[] {

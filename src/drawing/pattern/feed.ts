@@ -25,12 +25,14 @@ const MACHINE: Readonly<Record<Tooling['machine'], string>> = {
 const LEAST = 16;
 /** One arrow on every so many mm, so that none of the sheets is without. */
 const REPEAT = 230;
+const MOST_ARROWS = 100;
 const ARROW = 26;
 /** Distances from the edge tried for an arrow, mm. */
 const LANES = [6.5, 9, 12, 16] as const;
 /** Teeth along an edge that is cut against the grain: how far apart, how long, mm. */
 const TOOTH_PITCH = 5;
 const TOOTH = 1.8;
+const MOST_TEETH = 10_000;
 
 interface Run extends Chain {
   readonly grain: FeedRun['grain'];
@@ -43,7 +45,7 @@ export function drawTeeth(drawing: Drawing, source: PatternSource): void {
   const clear = Math.max(0.6, source.routing.tooling.sawAllowance + 0.6);
   for (const run of runsOf(source)) {
     if (run.grain !== 'against') continue;
-    const count = Math.max(1, Math.floor(run.length / TOOTH_PITCH));
+    const count = Math.min(MOST_TEETH, Math.max(1, Math.floor(run.length / TOOTH_PITCH)));
     const teeth = Array.from({ length: count }, (_, i) => {
       const { at, direction } = onChain(run, ((i + 0.5) * run.length) / count);
       const out = scale(leftOf(direction), run.waste);
@@ -63,7 +65,7 @@ export function drawFeed(drawing: Drawing, source: PatternSource): void {
   const machine = MACHINE[source.routing.tooling.machine];
   for (const run of runsOf(source)) {
     if (run.length < LEAST) continue;
-    const count = Math.max(1, Math.round(run.length / REPEAT));
+    const count = Math.min(MOST_ARROWS, Math.max(1, Math.round(run.length / REPEAT)));
     for (let i = 0; i < count; i++)
       drawArrow(drawing, run, ((i + 0.5) * run.length) / count, wordsOf(run, machine));
   }

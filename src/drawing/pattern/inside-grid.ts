@@ -27,6 +27,7 @@ export interface Spot {
 
 /** About how many spots cover one part: enough to find every place where a word fits. */
 const SPOTS = 1800;
+const MOST_ROWS = 1000;
 
 /**
  * Spots inside regions on a lattice laid along a line, in rows from its start. Closer together on a narrow part, wider
@@ -43,7 +44,7 @@ export function insideGrid(
   const width = frame.maxY - frame.minY;
   const height = frame.maxX - frame.minX;
   const pitch = Math.max(2.5, Math.sqrt((width * height) / SPOTS));
-  const rows = Math.ceil(height / pitch);
+  const rows = Math.min(MOST_ROWS, Math.ceil(height / pitch));
   // Never fewer than six places across, however long and thin the part.
   const columns = Math.max(6, Math.ceil(width / pitch));
   const spots: Spot[] = [];

@@ -72,8 +72,8 @@ function* candidatesFor(
     .map((p) => toFrame(from, angle, p))
     .filter((p) => p.x > left - 4 && p.x < right + 4)
     .map((p) => p.y);
-  const top = Math.max(0, b.y, ...local);
-  const bottom = Math.min(0, b.y, ...local);
+  const top = local.reduce((a, y) => Math.max(a, y), Math.max(0, b.y));
+  const bottom = local.reduce((a, y) => Math.min(a, y), Math.min(0, b.y));
   const heights = new Set<number>();
   for (let lane = 0; lane < LANES; lane++) {
     heights.add(top + FIRST + lane * NEXT).add(bottom - FIRST - lane * NEXT);

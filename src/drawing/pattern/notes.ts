@@ -28,7 +28,7 @@ export function noteBlocks(
       ? []
       : [
           noteBlock(
-            'Further sizes',
+            showsPart(source) ? 'Further sizes' : 'Sizes of the part',
             left.flatMap(({ label, figure }) => figureRows(label, figure)),
           ),
         ]),
@@ -91,7 +91,9 @@ function toolNotes(source: PatternSource): NoteBlock {
       : `bushing ${write(guide.outsideDiameter)} outside, barrel ${write(guide.barrelLength)}`;
   const outer = offsets.find((offset) => offset.across === undefined);
   const opening = offsets.find((offset) => offset.across !== undefined);
+  const hasTemplate = source.routing.template.length > 0;
   return noteBlock('Routing', [
+    ...(hasTemplate ? [] : wordRows('No template is possible with this guide.', 'against')),
     ...wordRows(`${machine}, cutter ${write(cutter.diameter)}, ${guideWords}.`),
     ...(outer === undefined ? [] : wordRows(`Edges: ${offsetWords(outer, lengths)}.`)),
     ...(opening === undefined ? [] : wordRows(`Openings: ${offsetWords(opening, lengths)}.`)),

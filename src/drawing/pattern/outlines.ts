@@ -37,6 +37,7 @@ function loops(role: LineRole, regions: readonly Region[]): readonly PathMark[] 
 /** mm between the ticks that stand in the waste, and their length. */
 const TICK_PITCH = 6;
 const TICK = 1.3;
+const MOST_TICKS = 10_000;
 
 /**
  * Short ticks square to the line on the side that is cut away, all round every loop: the other side is kept. Material
@@ -51,7 +52,7 @@ export function keepSideTicks(regions: readonly Region[], reach: number): readon
 
 function ticksAlong(loop: Outline, size: number): readonly Edge[] {
   const total = loop.edges.reduce((sum, edge) => sum + lengthOf(edge), 0);
-  const count = Math.max(3, Math.round(total / TICK_PITCH));
+  const count = Math.min(MOST_TICKS, Math.max(3, Math.round(total / TICK_PITCH)));
   const ticks: Edge[] = [];
   let passed = 0;
   let next = 0.5;

@@ -24,7 +24,7 @@ const FAR = 0.12;
  */
 export function placeNotes(drawing: Drawing, blocks: readonly NoteBlock[], outline: readonly Vec[]): void {
   const column = columnOf(blocks);
-  const bounds = boundsOfMarks(drawing.marks());
+  const bounds = boundsNow(drawing);
   const place = findPlace(drawing, column, bounds, outline);
   const own = boxAt(column, place);
   const extra = paperOf(joinBoxes(bounds, own)) - paperOf(bounds);
@@ -33,8 +33,14 @@ export function placeNotes(drawing: Drawing, blocks: readonly NoteBlock[], outli
     return;
   }
   for (const block of blocks) {
-    put(drawing, block, findPlace(drawing, block, boundsOfMarks(drawing.marks()), outline));
+    put(drawing, block, findPlace(drawing, block, boundsNow(drawing), outline));
   }
+}
+
+/** Box round the marks so far; the origin alone when nothing is drawn. */
+function boundsNow(drawing: Drawing): Box {
+  const marks = drawing.marks();
+  return marks.length === 0 ? { minX: 0, minY: 0, maxX: 0, maxY: 0 } : boundsOfMarks(marks);
 }
 
 /** Upper left corner of a block. */

@@ -35,6 +35,8 @@ const REACH = 2.5;
 /** Ticks stand only where they cross the outline at more than about 25°: else they would mark no place. */
 const LEAST_SQUARENESS = 0.42;
 const RUN_ON = 6;
+/** Ticks on one part at most: 40 m of it. */
+const MOST_STATIONS = 400;
 /** So near a corner, mm, a tick would stand in the way of the corner's own marks and dimensions. */
 const CORNER_ROOM = 7;
 
@@ -80,7 +82,7 @@ export function drawStations(drawing: Drawing, source: PatternSource, frame: Cen
   const outside = REACH + Math.max(0, source.routing.tooling.sawAllowance);
   const corners = sharpCorners(source.main);
   const first = Math.ceil((frame.least + 1) / pitch);
-  const last = Math.floor((frame.most - 1) / pitch);
+  const last = Math.min(Math.floor((frame.most - 1) / pitch), first + MOST_STATIONS);
   for (let number = first; number <= last; number++) {
     const at = step(start, frame.direction, number * pitch);
     drawing.draw([
