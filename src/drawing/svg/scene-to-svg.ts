@@ -71,11 +71,12 @@ function pathGroups(marks: readonly PathMark[], page: Box, cutting: boolean): re
   return [...byRole].map(([role, group]) => {
     const style = LINE_STYLES[role];
     const ink = INKS[style.ink];
-    const dash =
-      cutting || style.dash.length === 0
-        ? ''
-        : ` stroke-dasharray="${style.dash.map((length) => writeNumber(length, DECIMALS)).join(' ')}"`;
-    const attributes = `fill="none" stroke="${ink}" stroke-width="${style.width}" stroke-linecap="round" stroke-linejoin="round"${dash}`;
+    const isDashed = !cutting && style.dash.length > 0;
+    // A continuous line ends where it ends; dash lengths are meant for round caps.
+    const dash = !isDashed
+      ? ''
+      : ` stroke-linecap="round" stroke-dasharray="${style.dash.map((length) => writeNumber(length, DECIMALS)).join(' ')}"`;
+    const attributes = `fill="none" stroke="${ink}" stroke-width="${style.width}" stroke-linejoin="round"${dash}`;
     const paths = group.map((mark) => {
       const data = pathData(mark.edges, mark.closed, place, DECIMALS);
       const fill =

@@ -30,7 +30,8 @@ function writeItem(document: Document, item: PageItem, place: Place): void {
       trace(document, item.edges, item.closed, place);
       document
         .lineWidth(item.width * POINTS_PER_MM)
-        .lineCap('butt')
+        // Dash lengths are meant for round caps; a continuous line ends where it ends.
+        .lineCap(item.dash.length === 0 ? 'butt' : 'round')
         .lineJoin('round');
       if (item.dash.length === 0) document.undash();
       else document.dash(item.dash.map((part) => part * POINTS_PER_MM) as unknown as number, {});
