@@ -28,12 +28,13 @@ export interface Chains {
   readonly longest: Int32Array;
 }
 
-export function arrange(pieces: Pieces): Arrangement {
-  const slices = cutPieces(pieces, findMeetings(pieces));
+/** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. */
+export function arrange(pieces: Pieces, grain = 1): Arrangement {
+  const slices = cutPieces(pieces, findMeetings(pieces, grain));
   const counts: [Int16Array, Int16Array] = [new Int16Array(slices.count), new Int16Array(slices.count)];
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;
   const around = slicesAround(pieces, slices);
-  layTogether(slices, counts, around);
+  layTogether(slices, counts, around, grain * VERTEX_SNAP);
   peelLooseEnds(slices, counts, around);
   return { pieces, slices, counts, chains: findChains(pieces, slices, counts, around) };
 }
@@ -61,7 +62,7 @@ function slicesAround(pieces: Pieces, slices: Slices): Around {
 }
 
 /** Adds the counts of coinciding slices to the first of them. */
-function layTogether(slices: Slices, counts: Arrangement['counts'], around: Around): void {
+function layTogether(slices: Slices, counts: Arrangement['counts'], around: Around, snap: number): void {
   const { count, start, end, middles } = slices;
   const [count0, count1] = counts;
   for (let s = 0; s < count; s++) {
@@ -75,7 +76,7 @@ function layTogether(slices: Slices, counts: Arrangement['counts'], around: Arou
       if (!same && !(end[t] === v && start[t] === end[s])) continue;
       const dx = middles[2 * s]! - middles[2 * t]!;
       const dy = middles[2 * s + 1]! - middles[2 * t + 1]!;
-      if (dx * dx + dy * dy > VERTEX_SNAP * VERTEX_SNAP) continue;
+      if (dx * dx + dy * dy > snap * snap) continue;
       const sign = same ? 1 : -1;
       count0[s]! += sign * count0[t]!;
       count1[s]! += sign * count1[t]!;

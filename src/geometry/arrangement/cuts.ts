@@ -1,3 +1,4 @@
+import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import type { Pieces } from './pieces.ts';
 import { newVertexUnion, type VertexUnion } from './vertex-union.ts';
 
@@ -8,9 +9,14 @@ export interface Cuts {
   place: Float64Array;
   vertex: Int32Array;
   readonly union: VertexUnion;
+  /** Ends nearer to each other than this are one vertex, mm. */
+  readonly snap: number;
+  /** An end nearer to a piece than this lies on it, mm. */
+  readonly touch: number;
 }
 
-export function newCuts(pieces: Pieces): Cuts {
+/** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. */
+export function newCuts(pieces: Pieces, grain: number): Cuts {
   const room = 64;
   return {
     count: 0,
@@ -18,6 +24,8 @@ export function newCuts(pieces: Pieces): Cuts {
     place: new Float64Array(room),
     vertex: new Int32Array(room),
     union: newVertexUnion(pieces),
+    snap: grain * VERTEX_SNAP,
+    touch: grain * CARRIER_TOLERANCE,
   };
 }
 

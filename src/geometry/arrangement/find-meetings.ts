@@ -7,15 +7,16 @@ import type { Pieces } from './pieces.ts';
 const TREE_FROM = 80;
 
 /** Cuts of every two pieces that meet. */
-export function findMeetings(pieces: Pieces): Cuts {
-  const cuts = newCuts(pieces);
+export function findMeetings(pieces: Pieces, grain: number): Cuts {
+  const cuts = newCuts(pieces, grain);
+  const { snap } = cuts;
   const { boxes, count } = pieces;
   if (count < TREE_FROM) {
     for (let i = 0; i < count; i++) {
-      const minX = boxes[4 * i]!;
-      const minY = boxes[4 * i + 1]!;
-      const maxX = boxes[4 * i + 2]!;
-      const maxY = boxes[4 * i + 3]!;
+      const minX = boxes[4 * i]! - snap;
+      const minY = boxes[4 * i + 1]! - snap;
+      const maxX = boxes[4 * i + 2]! + snap;
+      const maxY = boxes[4 * i + 3]! + snap;
       for (let j = i + 1, at = 4 * j; j < count; j++, at += 4) {
         if (boxes[at]! > maxX || boxes[at + 2]! < minX || boxes[at + 1]! > maxY || boxes[at + 3]! < minY)
           continue;
@@ -27,10 +28,17 @@ export function findMeetings(pieces: Pieces): Cuts {
   const tree = buildBoxTree(boxes, count);
   for (let i = 0; i < count; i++) {
     const at = 4 * i;
-    searchBoxTree(tree, boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!, (j) => {
-      if (j > i) meetPieces(pieces, cuts, i, j);
-      return false;
-    });
+    searchBoxTree(
+      tree,
+      boxes[at]! - snap,
+      boxes[at + 1]! - snap,
+      boxes[at + 2]! + snap,
+      boxes[at + 3]! + snap,
+      (j) => {
+        if (j > i) meetPieces(pieces, cuts, i, j);
+        return false;
+      },
+    );
   }
   return cuts;
 }

@@ -1,4 +1,4 @@
-import { CARRIER_TOLERANCE, POSITION_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
+import { POSITION_TOLERANCE } from '../tolerance.ts';
 import { addCut, type Cuts } from './cuts.ts';
 import { addVertex, type Pieces, SHAPE } from './pieces.ts';
 import { joinVertices } from './vertex-union.ts';
@@ -20,7 +20,6 @@ export function meetPieces(pieces: Pieces, cuts: Cuts, i: number, j: number): vo
 }
 
 const NO_END = 0;
-const SNAP_2 = VERTEX_SNAP * VERTEX_SNAP;
 /** Given arcs may end this far beside their circle, so crossings this near to a shared vertex are that vertex. */
 const SHARED_2 = (3 * POSITION_TOLERANCE) ** 2;
 
@@ -45,19 +44,21 @@ function endOn(pieces: Pieces, cuts: Cuts, v: number, k: number): boolean {
   const y = pieces.vertices[2 * v + 1]!;
   const { boxes, shape, ends } = pieces;
   const box = 4 * k;
-  if (x < boxes[box]! || y < boxes[box + 1]! || x > boxes[box + 2]! || y > boxes[box + 3]!) return false;
+  const { snap } = cuts;
+  if (x + snap < boxes[box]! || y + snap < boxes[box + 1]!) return false;
+  if (x - snap > boxes[box + 2]! || y - snap > boxes[box + 3]!) return false;
   const at = SHAPE * k;
   const toStart = (x - shape[at]!) ** 2 + (y - shape[at + 1]!) ** 2;
-  if (toStart <= SNAP_2) {
+  if (toStart <= snap * snap) {
     joinVertices(cuts.union, v, ends[2 * k]!);
     return true;
   }
   const toEnd = (x - shape[at + 2]!) ** 2 + (y - shape[at + 3]!) ** 2;
-  if (toEnd <= SNAP_2) {
+  if (toEnd <= snap * snap) {
     joinVertices(cuts.union, v, ends[2 * k + 1]!);
     return true;
   }
-  if (carrierDistance(pieces, k, x, y) > CARRIER_TOLERANCE) return false;
+  if (carrierDistance(pieces, k, x, y) > cuts.touch) return false;
   const place = placeAlong(pieces, k, x, y);
   if (Number.isNaN(place)) return false;
   addCut(cuts, k, place, v);
@@ -115,8 +116,8 @@ function meetLines(pieces: Pieces, cuts: Cuts, i: number, j: number): void {
   const by = shape[q + 1]!;
   const vx = shape[q + 2]! - bx;
   const vy = shape[q + 3]! - by;
-  const nearA = VERTEX_SNAP * (Math.abs(ux) + Math.abs(uy));
-  const nearB = VERTEX_SNAP * (Math.abs(vx) + Math.abs(vy));
+  const nearA = cuts.snap * (Math.abs(ux) + Math.abs(uy));
+  const nearB = cuts.snap * (Math.abs(vx) + Math.abs(vy));
   // Twice the areas: distance from one line, times its length.
   const s0 = ux * (by - ay) - uy * (bx - ax);
   const s1 = s0 + ux * vy - uy * vx;
@@ -131,7 +132,7 @@ function meetLines(pieces: Pieces, cuts: Cuts, i: number, j: number): void {
   const f = s0 / (s0 - s1);
   const x = bx + f * vx;
   const y = by + f * vy;
-  if (met !== NO_END && isKnown(pieces, i, j, met, x, y, 0)) return;
+  if (met !== NO_END && isKnown(pieces, cuts, i, j, met, x, y)) return;
   const v = addVertex(pieces, x, y);
   addCut(cuts, i, t0 / (t0 - t1), v);
   addCut(cuts, j, f, v);
@@ -154,18 +155,18 @@ function meetLineAndArc(pieces: Pieces, cuts: Cuts, i: number, j: number): void 
   // The line passes the centre at h to its left.
   const h = ux * (cy - y0) - uy * (cx - x0);
   const depth = r - Math.abs(h);
-  if (depth < -VERTEX_SNAP) return;
+  if (depth < -cuts.snap) return;
   const met = meetEnds(pieces, cuts, i, j);
-  if (depth < -CARRIER_TOLERANCE) return;
+  if (depth < -cuts.touch) return;
   const fx = cx + uy * h;
   const fy = cy - ux * h;
-  if (depth <= CARRIER_TOLERANCE) {
-    offerCrossing(pieces, cuts, i, j, met, fx, fy, r);
+  if (depth <= cuts.touch) {
+    offerCrossing(pieces, cuts, i, j, met, fx, fy);
     return;
   }
   const half = Math.sqrt(depth * (r + Math.abs(h)));
-  offerCrossing(pieces, cuts, i, j, met, fx - half * ux, fy - half * uy, r);
-  offerCrossing(pieces, cuts, i, j, met, fx + half * ux, fy + half * uy, r);
+  offerCrossing(pieces, cuts, i, j, met, fx - half * ux, fy - half * uy);
+  offerCrossing(pieces, cuts, i, j, met, fx + half * ux, fy + half * uy);
 }
 
 function meetArcs(pieces: Pieces, cuts: Cuts, i: number, j: number): void {
@@ -184,26 +185,24 @@ function meetArcs(pieces: Pieces, cuts: Cuts, i: number, j: number): void {
   const gap = large - small;
   const outside = small + large - d;
   const inside = d - gap;
-  if (outside < -VERTEX_SNAP || inside < -VERTEX_SNAP) return;
+  if (outside < -cuts.snap || inside < -cuts.snap) return;
   const met = meetEnds(pieces, cuts, i, j);
   // One circle: they run along each other.
-  if (d + gap <= CARRIER_TOLERANCE) return;
-  if (outside < -CARRIER_TOLERANCE || inside < -CARRIER_TOLERANCE) return;
+  if (d + gap <= cuts.touch) return;
+  if (outside < -cuts.touch || inside < -cuts.touch) return;
   const ux = dx / d;
   const uy = dy / d;
   let reach = (d - (gap * (small + large)) / d) / 2;
   reach = reach > small ? small : Math.max(reach, -small);
   const fx = cx + ux * reach;
   const fy = cy + uy * reach;
-  // The radius of one arc as seen from the other: how soon they part from a touch.
-  const seen = d > large ? (small * large) / (small + large) : (small * large) / (gap || CARRIER_TOLERANCE);
-  if (outside <= CARRIER_TOLERANCE || inside <= CARRIER_TOLERANCE) {
-    offerCrossing(pieces, cuts, i, j, met, fx, fy, seen);
+  if (outside <= cuts.touch || inside <= cuts.touch) {
+    offerCrossing(pieces, cuts, i, j, met, fx, fy);
     return;
   }
   const half = Math.sqrt(inside * outside * (d + gap) * (small + large + d)) / (2 * d);
-  offerCrossing(pieces, cuts, i, j, met, fx - half * uy, fy + half * ux, seen);
-  offerCrossing(pieces, cuts, i, j, met, fx + half * uy, fy - half * ux, seen);
+  offerCrossing(pieces, cuts, i, j, met, fx - half * uy, fy + half * ux);
+  offerCrossing(pieces, cuts, i, j, met, fx + half * uy, fy - half * ux);
 }
 
 /** Cuts both pieces at a crossing of their carriers, if it lies inside both and is not an end already met. */
@@ -215,39 +214,61 @@ function offerCrossing(
   met: number,
   x: number,
   y: number,
-  seen: number,
 ): void {
   const onI = placeAlong(pieces, i, x, y);
   if (Number.isNaN(onI)) return;
   const onJ = placeAlong(pieces, j, x, y);
   if (Number.isNaN(onJ)) return;
-  if (met !== NO_END && isKnown(pieces, i, j, met, x, y, seen)) return;
+  if (met !== NO_END && isKnown(pieces, cuts, i, j, met, x, y)) return;
   const v = addVertex(pieces, x, y);
   addCut(cuts, i, onI, v);
   addCut(cuts, j, onJ, v);
 }
 
+/** Is a crossing one of the ends that met? It is when the pieces do not part on the way from the one to the other. */
 function isKnown(
   pieces: Pieces,
+  cuts: Cuts,
   i: number,
   j: number,
   met: number,
   x: number,
   y: number,
-  seen: number,
 ): boolean {
   const { ends, vertices } = pieces;
-  const within = Math.max(SNAP_2, 8 * seen * CARRIER_TOLERANCE);
   for (let end = 0; end < 4; end++) {
     if ((met & (1 << end)) === 0) continue;
     const v = ends[end < 2 ? 2 * i + end : 2 * j + end - 2]!;
-    const dx = vertices[2 * v]! - x;
-    const dy = vertices[2 * v + 1]! - y;
-    const square = dx * dx + dy * dy;
-    if (square <= within) return true;
+    const vx = vertices[2 * v]!;
+    const vy = vertices[2 * v + 1]!;
+    const square = (vx - x) ** 2 + (vy - y) ** 2;
+    if (square <= cuts.snap * cuts.snap) return true;
     if (square <= SHARED_2 && isShared(ends, i, j, v)) return true;
+    const other = end < 2 ? j : i;
+    if (carrierDistance(pieces, other, vx, vy) > cuts.touch) continue;
+    if (partedAt(pieces, i, j, (vx + x) / 2, (vy + y) / 2) <= cuts.touch) return true;
   }
   return false;
+}
+
+/** Distance between the carriers of two pieces beside (x, y), which lies near both, mm. */
+function partedAt(pieces: Pieces, i: number, j: number, x: number, y: number): number {
+  if (pieces.turn[i] === 0) return carrierDistance(pieces, j, ...footOnLine(pieces, i, x, y));
+  const at = SHAPE * i;
+  const cx = pieces.shape[at + 4]!;
+  const cy = pieces.shape[at + 5]!;
+  const f = pieces.shape[at + 6]! / Math.hypot(x - cx, y - cy);
+  return carrierDistance(pieces, j, cx + f * (x - cx), cy + f * (y - cy));
+}
+
+function footOnLine(pieces: Pieces, i: number, x: number, y: number): [number, number] {
+  const at = SHAPE * i;
+  const x0 = pieces.shape[at]!;
+  const y0 = pieces.shape[at + 1]!;
+  const ux = pieces.shape[at + 2]! - x0;
+  const uy = pieces.shape[at + 3]! - y0;
+  const f = (ux * (x - x0) + uy * (y - y0)) / (ux * ux + uy * uy);
+  return [x0 + f * ux, y0 + f * uy];
 }
 
 function isShared(ends: Int32Array, i: number, j: number, v: number): boolean {

@@ -1,6 +1,6 @@
 import type { Box, Edge, Outline, Region, Vec } from '../api.ts';
 import { boundsOfEdges } from '../bounds.ts';
-import { pointAt } from '../edge.ts';
+import { lengthOf, pointAt } from '../edge.ts';
 import { areaOfOutline } from '../measure/area.ts';
 import { perimeterOfOutline } from '../measure/perimeter.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
@@ -40,10 +40,12 @@ function holds(outer: Loop, hole: Loop): boolean {
   const slack = VERTEX_SNAP;
   if (box.minX < minX - slack || box.minY < minY - slack) return false;
   if (box.maxX > maxX + slack || box.maxY > maxY + slack) return false;
-  return windingNumber(outer.outline.edges, placeOn(hole.outline.edges)) > 0;
+  return windingNumber(outer.outline.edges, placeClearOfCorners(hole.outline.edges)) > 0;
 }
 
-/** A place on the loop away from its corners, where it might touch another. */
-function placeOn(edges: readonly Edge[]): Vec {
-  return pointAt(edges[0]!, 0.4142);
+/** A place inside the longest edge of a loop, away from corners where it might touch another. */
+export function placeClearOfCorners(edges: readonly Edge[]): Vec {
+  let longest = edges[0]!;
+  for (const edge of edges) if (lengthOf(edge) > lengthOf(longest)) longest = edge;
+  return pointAt(longest, 0.4142);
 }

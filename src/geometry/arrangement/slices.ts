@@ -1,7 +1,7 @@
-import { VERTEX_SNAP } from '../tolerance.ts';
 import type { Cuts } from './cuts.ts';
+import { joinNearVertices } from './join-near-vertices.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
-import { findVertex, joinVertices } from './vertex-union.ts';
+import { findVertex } from './vertex-union.ts';
 
 /**
  * Pieces cut at every meeting: parts of a piece from vertex to vertex, with nothing of another piece inside them.
@@ -25,7 +25,7 @@ export function cutPieces(pieces: Pieces, cuts: Cuts): Slices {
     middles: new Float64Array(2 * room),
   };
   const { order, offsets } = sortCuts(pieces, cuts);
-  joinNeighbours(pieces, cuts, order, offsets);
+  joinNearVertices(pieces, cuts, offsets);
   const { union, vertex } = cuts;
   const { ends } = pieces;
   const { joined } = union;
@@ -69,25 +69,6 @@ function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int
     }
   }
   return { order, offsets };
-}
-
-/** Neighbours along a piece that are nearer than the snap are one vertex. */
-function joinNeighbours(pieces: Pieces, cuts: Cuts, order: Int32Array, offsets: Int32Array): void {
-  const { ends, vertices } = pieces;
-  const { union, vertex } = cuts;
-  for (let i = 0; i < pieces.count; i++) {
-    const from = offsets[i]!;
-    const to = offsets[i + 1]!;
-    if (from === to) continue;
-    let before = ends[2 * i]!;
-    for (let k = from; k <= to; k++) {
-      const v = k < to ? vertex[order[k]!]! : ends[2 * i + 1]!;
-      const dx = vertices[2 * v]! - vertices[2 * before]!;
-      const dy = vertices[2 * v + 1]! - vertices[2 * before + 1]!;
-      if (v !== before && dx * dx + dy * dy <= VERTEX_SNAP * VERTEX_SNAP) joinVertices(union, v, before);
-      before = v;
-    }
-  }
 }
 
 /** A slice whose ends have become one vertex is shorter than the snap, since no piece closes on itself: left out. */

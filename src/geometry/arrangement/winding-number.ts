@@ -41,13 +41,16 @@ function crossingsOfArc(from: Vec, to: Vec, centre: Vec, radius: number, p: Vec)
   let level = from.y <= p.y ? 1 : 0;
   const last = to.y <= p.y ? 1 : 0;
   let count = 0;
+  // Within one half of the circle the end lies ahead when it is anticlockwise of the start: heights alone cannot tell
+  // a short arc at the top from one that goes nearly all the way round.
+  const turned = (from.x - centre.x) * (to.y - centre.y) - (from.y - centre.y) * (to.x - centre.x);
+  const endsAhead = turned > 0 || (turned === 0 && (from.x !== to.x || from.y !== to.y));
   // Over the top or under the bottom until the half is reached in which the arc ends ahead.
   for (let halves = 0; halves < 3; halves++) {
-    const ahead = right ? to.y > from.y || halves > 0 : to.y < from.y || halves > 0;
-    if (right === endsRight && ahead) break;
-    const turned = (right ? centre.y + radius : centre.y - radius) <= p.y ? 1 : 0;
-    count += (level - turned) * (right ? beforeRight : beforeLeft);
-    level = turned;
+    if (right === endsRight && (halves > 0 || endsAhead)) break;
+    const extreme = (right ? centre.y + radius : centre.y - radius) <= p.y ? 1 : 0;
+    count += (level - extreme) * (right ? beforeRight : beforeLeft);
+    level = extreme;
     right = !right;
   }
   return count + (level - last) * (right ? beforeRight : beforeLeft);

@@ -26,9 +26,18 @@ export function loopsOf(regions: readonly Region[]): Outline[] {
   return loops;
 }
 
+/** Tolerances to try, as multiples: the first with which every loop closes is taken. */
+const GRAINS = [1, 7, 50];
+
 function membersOf(pieces: Pieces, belongs: Membership): Region[] {
-  const arrangement = arrange(pieces);
-  return nestLoops(stitch(arrangement, boundaryChains(arrangement, belongs)).loops);
+  let best: Outline[] = [];
+  for (const grain of GRAINS) {
+    const arrangement = arrange(pieces, grain);
+    const { loops, closed } = stitch(arrangement, boundaryChains(arrangement, belongs));
+    if (closed) return nestLoops(loops);
+    if (loops.length > best.length) best = loops;
+  }
+  return nestLoops(best);
 }
 
 /** Chains that part what belongs from what does not: 1 when what belongs lies to the left, −1 to the right. */

@@ -2,7 +2,7 @@ import type { Outline, Region } from '../api.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
 import { nestLoops } from '../arrangement/nest.ts';
 import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
-import { stitch } from '../arrangement/stitch.ts';
+import { type Stitched, stitch } from '../arrangement/stitch.ts';
 import { loopsOf } from '../boolean/combine.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import { type CloserThan, closerThanSource } from './closer-than.ts';
@@ -33,7 +33,7 @@ const DEFAULT_MITRE_LIMIT = 4;
  *
  * No tolerance decides what is kept except where a chain lies within CARRIER_TOLERANCE of the offset from a second edge: there it
  * coincides with that edge's own parallel, and the two cancel. Should rounding leave a loop open, the offset is tried again
- * a few nanometres off.
+ * with coarser tolerances or a few nanometres off.
  */
 export function offsetRegions(regions: readonly Region[], by: number, options: OffsetOptions = {}): Region[] {
   if (Number.isNaN(by)) throw new RangeError('an offset needs a number');
@@ -43,8 +43,16 @@ export function offsetRegions(regions: readonly Region[], by: number, options: O
   return mitreRegions(regions, round, by, options.mitreLimit ?? DEFAULT_MITRE_LIMIT);
 }
 
-/** Offsets to try, off by so many mm: the first that closes is taken. */
-const NUDGES = [0, 1, -1, 3, -3, 10, -10].map((k) => k * 2 * CARRIER_TOLERANCE);
+/** What to try in turn until every loop closes: how far (mm) off the offset asked for, and coarser tolerances. */
+const TRIES = [
+  { nudge: 0, grain: 1 },
+  { nudge: 0, grain: 7 },
+  { nudge: 2 * CARRIER_TOLERANCE, grain: 1 },
+  { nudge: -2 * CARRIER_TOLERANCE, grain: 1 },
+  { nudge: 0, grain: 50 },
+  { nudge: VERTEX_SNAP, grain: 7 },
+  { nudge: -VERTEX_SNAP, grain: 7 },
+] as const;
 
 function roundOffset(loops: readonly Outline[], by: number): Region[] {
   const source = newPieces(2 * loops.reduce((sum, loop) => sum + loop.edges.length, 0));
@@ -56,16 +64,22 @@ function roundOffset(loops: readonly Outline[], by: number): Region[] {
   }
   const closerThan = closerThanSource(source);
   let best: Outline[] = [];
-  for (const nudge of NUDGES) {
-    const { loops: found, closed } = tryOffset(source, ranges, by + nudge, closerThan);
+  for (const { nudge, grain } of TRIES) {
+    const { loops: found, closed } = tryOffset(source, ranges, by + nudge, grain, closerThan);
     if (closed) return nestLoops(found);
-    if (found.length > best.length || nudge === 0) best = found;
+    if (found.length > best.length) best = found;
   }
   return nestLoops(best);
 }
 
-function tryOffset(source: Pieces, ranges: readonly LoopRange[], by: number, closerThan: CloserThan) {
-  const arrangement = arrange(rawOffset(source, ranges, by, closerThan));
+function tryOffset(
+  source: Pieces,
+  ranges: readonly LoopRange[],
+  by: number,
+  grain: number,
+  closerThan: CloserThan,
+): Stitched {
+  const arrangement = arrange(rawOffset(source, ranges, by, closerThan), grain);
   return stitch(arrangement, farChains(arrangement, Math.abs(by), closerThan));
 }
 

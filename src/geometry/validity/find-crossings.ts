@@ -1,6 +1,7 @@
 import type { Edge, Vec } from '../api.ts';
 import { boundsOfEdge } from '../bounds.ts';
 import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { distanceToCarrier } from '../intersect/carriers.ts';
 import { intersectEdges } from '../intersect/intersect-edges.ts';
 import type { Meeting } from '../intersect/outcome.ts';
 import { CARRIER_TOLERANCE, POSITION_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
@@ -55,7 +56,7 @@ function faultBetween(a: PlacedEdge, b: PlacedEdge): Fault | undefined {
     }
     case 'points': {
       const wrong = found.points.find((meeting) =>
-        sameLoop ? !isJoint(a, b, meeting) : isCrossing(meeting),
+        sameLoop ? !isJoint(a, b, meeting) : isCrossing(a.edge, b.edge, meeting),
       );
       return wrong && faultAt(a, b, wrong.point, 'crosses');
     }
@@ -71,7 +72,8 @@ function faultBetween(a: PlacedEdge, b: PlacedEdge): Fault | undefined {
 function isJoint(a: PlacedEdge, b: PlacedEdge, { point }: Meeting): boolean {
   const count = a.loop.edges.length;
   const near = (joint: Vec): boolean =>
-    distance(joint, point) <= POSITION_TOLERANCE || parted(a.edge, b.edge, middle(joint, point)) <= VERTEX_SNAP;
+    distance(joint, point) <= POSITION_TOLERANCE ||
+    parted(a.edge, b.edge, middle(joint, point)) <= VERTEX_SNAP;
   if ((a.number + 1) % count === b.number && near(b.edge.from)) return true;
   return (b.number + 1) % count === a.number && near(a.edge.from);
 }
@@ -91,8 +93,22 @@ function footOn(edge: Edge, p: Vec): Vec {
   return add(edge.from, scale(u, dot(u, subtract(p, edge.from)) / dot(u, u)));
 }
 
-function isCrossing({ onA, onB }: Meeting): boolean {
-  return onA > 0 && onA < 1 && onB > 0 && onB < 1;
+/**
+ * Do edges of different loops pass through each other? Not where one ends, nor between the end of one on the other and
+ * a place up to which they have not parted.
+ */
+function isCrossing(a: Edge, b: Edge, { point, onA, onB }: Meeting): boolean {
+  if (onA === 0 || onA === 1 || onB === 0 || onB === 1) return false;
+  const ends = [
+    [a.from, b],
+    [a.to, b],
+    [b.from, a],
+    [b.to, a],
+  ] as const;
+  return !ends.some(
+    ([end, other]) =>
+      distanceToCarrier(other, end) <= VERTEX_SNAP && parted(a, b, middle(end, point)) <= VERTEX_SNAP,
+  );
 }
 
 function faultAt(a: PlacedEdge, b: PlacedEdge, at: Vec, how: string): Fault {

@@ -1,4 +1,5 @@
 import type { Box, Vec } from '../api.ts';
+import { placeClearOfCorners } from '../arrangement/nest.ts';
 import { windingNumber } from '../arrangement/winding-number.ts';
 import { boundsOfEdges } from '../bounds.ts';
 import { pointAt } from '../edge.ts';
@@ -56,7 +57,7 @@ export function findNestingFaults(loops: readonly PlacedLoop[], crossed: boolean
 }
 
 function placesOn({ edges }: PlacedLoop, all: boolean): Vec[] {
-  return (all ? edges : edges.slice(0, 3)).map((edge) => pointAt(edge, 0.4142));
+  return all ? edges.map((edge) => pointAt(edge, 0.4142)) : [placeClearOfCorners(edges)];
 }
 
 /** On the line itself neither side can be told. */
