@@ -1,5 +1,5 @@
 import { formatAngle, formatLength, type LengthUnit, parseAngle, parseLength } from '../measure/index.ts';
-import { describeForm, type Form, type Parameter } from '../sketch/index.ts';
+import { type DescribedParameter, describeForm, type Form } from '../sketch/index.ts';
 import type { Design } from './design-schema.ts';
 
 /**
@@ -8,11 +8,11 @@ import type { Design } from './design-schema.ts';
  */
 export function defaultParameters(form: Form, unit: LengthUnit): Design['parameters'] {
   return Object.fromEntries(
-    describeForm(form).parameters.map(({ name, parameter }) => [name, typedDefault(parameter, unit)]),
+    describeForm(form).parameters.map((parameter) => [parameter.name, typedDefault(parameter, unit)]),
   );
 }
 
-function typedDefault(parameter: Parameter, unit: LengthUnit): string | number | boolean {
+function typedDefault(parameter: DescribedParameter, unit: LengthUnit): string | number | boolean {
   switch (parameter.kind) {
     case 'length':
       return typedLength(parameter, unit);

@@ -8,6 +8,7 @@ import {
   type Sketch,
 } from '../sketch/index.ts';
 import type { Design } from './design-schema.ts';
+import { lengthStyleOf } from './length-style.ts';
 
 /** How problems call the form's text inside a design, until they are shown at their place in the design's own file. */
 const FORM = 'form';
@@ -22,8 +23,12 @@ export function valuesOfDesign(design: Design, form: Form): Result<Readonly<Reco
   return inDesign(readParameterValues(form, design.parameters, { unit: design.units.length }));
 }
 
-export function sketchOfDesign(form: Form, values: Readonly<Record<string, ParameterValue>>): Result<Sketch> {
-  return inDesign(evaluateForm(form, values));
+export function sketchOfDesign(
+  design: Design,
+  form: Form,
+  values: Readonly<Record<string, ParameterValue>>,
+): Result<Sketch> {
+  return inDesign(evaluateForm(form, values, { style: lengthStyleOf(design) }));
 }
 
 function inDesign<T>(result: Result<T>): Result<T> {

@@ -6,6 +6,8 @@ export type { Design, PatternRequest, TypedPaper, TypedTooling } from './design-
 export { lengthStyleOf } from './length-style.ts';
 export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
+export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.ts';
+export { type ReadOutlines, readOutlineSvg, writeOutlineSvg } from './outline-file/outline-svg.ts';
 export { metaOf, printOf } from './print-of-pattern.ts';
 export { type DesignFile, readDesign } from './read-design.ts';
 export { readResult } from './read-result.ts';

@@ -93,7 +93,7 @@ export function renewDesign(
 
 function parameterChanges(oldForm: Form, newForm: Form, before: Design, after: Design): RenewalChange[] {
   const labels = (form: Form) =>
-    new Map(describeForm(form).parameters.map(({ name, parameter }) => [name, parameter.label]));
+    new Map(describeForm(form).parameters.map(({ name, label }) => [name, label]));
   const [old, fresh] = [labels(oldForm), labels(newForm)];
   const added = [...fresh].filter(([name]) => !old.has(name));
   const dropped = [...old].filter(([name]) => !fresh.has(name));

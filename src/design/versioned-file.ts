@@ -6,7 +6,7 @@ import { checkBySchema } from './schema-problems.ts';
 /** One kind of file of ours: the name of its version at the top, and the version this program reads and writes. */
 export interface FileKind<T> {
   /** Prefix of its problems' codes, and its name in words. */
-  readonly name: 'design' | 'workshop' | 'result';
+  readonly name: 'design' | 'workshop' | 'result' | 'outline';
   readonly mark: string;
   readonly version: number;
   readonly schema: z.ZodType<T>;

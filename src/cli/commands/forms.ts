@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import { formatAngle, formatLength } from '../../measure/index.ts';
-import { describeForm, type Form, type Parameter } from '../../sketch/index.ts';
+import { type DescribedParameter, describeForm, type Form } from '../../sketch/index.ts';
 import { type Session, withExample } from '../command.ts';
 import { findForm } from '../find-form.ts';
 import { formNames } from '../package-files.ts';
@@ -69,12 +69,12 @@ function showForm(terminal: Terminal, name: string, json: boolean): ExitCode {
   }
   say(terminal, `${form.title} (${form.name}, version ${form.version})`);
   for (const line of wrapText(form.about, widthOf(terminal))) say(terminal, line);
-  const table = textTable<(typeof parameters)[number]>(
+  const table = textTable<DescribedParameter>(
     [
       { head: 'parameter', cell: (each) => each.name },
-      { head: 'usual', cell: (each) => inWords(each.parameter, each.parameter.default), align: 'right' },
-      { head: 'possible', cell: (each) => rangeOf(each.parameter) },
-      { head: 'what it is', cell: ({ parameter }) => `${parameter.label}. ${parameter.help}`, wrapped: true },
+      { head: 'usual', cell: (each) => inWords(each, each.default), align: 'right' },
+      { head: 'possible', cell: rangeOf },
+      { head: 'what it is', cell: ({ label, help }) => `${label}. ${help}`, wrapped: true },
     ],
     parameters,
     widthOf(terminal),
@@ -83,7 +83,7 @@ function showForm(terminal: Terminal, name: string, json: boolean): ExitCode {
   return EXIT.fine;
 }
 
-function rangeOf(parameter: Parameter): string {
+function rangeOf(parameter: DescribedParameter): string {
   switch (parameter.kind) {
     case 'choice':
       return Object.keys(parameter.options).join(', ');
@@ -94,7 +94,7 @@ function rangeOf(parameter: Parameter): string {
   }
 }
 
-function inWords({ kind }: Parameter, value: number | string | boolean): string {
+function inWords({ kind }: DescribedParameter, value: number | string | boolean): string {
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'string') return value;
   switch (kind) {

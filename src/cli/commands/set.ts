@@ -1,8 +1,8 @@
 import type { Command } from 'commander';
-import { type Design, nextRevision } from '../../design/index.ts';
+import { compute, type Design, nextRevision, placeProblems } from '../../design/index.ts';
 import { readAssignments } from '../assignments.ts';
 import { type Session, withExample } from '../command.ts';
-import { computeInFile, loadDesign, saveDesign } from '../design-files.ts';
+import { loadDesign, saveDesign } from '../design-files.ts';
 import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, say, type Terminal } from '../terminal.ts';
 
@@ -39,8 +39,19 @@ function setParameters(
     parameters: { ...before.parameters, ...asked.value },
     revision: revise ? nextRevision(before.revision, terminal.today) : before.revision,
   };
-  const computed = computeInFile(file.value, design, { wanted: { patterns: [] } });
-  if (!computed.ok) return showProblems(terminal, computed.problems);
+  const computed = compute(design, { wanted: { patterns: [] } });
+  if (!computed.ok) {
+    const typedNow = new Set(Object.keys(asked.value).map((name) => `parameters.${name}`));
+    return showProblems(
+      terminal,
+      computed.problems.flatMap((problem) => {
+        if (!typedNow.has(problem.path ?? '')) return placeProblems(file.value.source, [problem]);
+        // What was typed on the command line stands nowhere in the file.
+        const { column: _, ...rest } = problem;
+        return [rest];
+      }),
+    );
+  }
   const saved = saveDesign(terminal, path, design);
   if (!saved.ok) return showProblems(terminal, saved.problems);
   for (const [name, value] of Object.entries(asked.value)) {

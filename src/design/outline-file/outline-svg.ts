@@ -1,0 +1,75 @@
+import { fail, ok, type Result } from '../../core/index.ts';
+import {
+  boundsOfRegions,
+  type Region,
+  readSvgDrawing,
+  regionsFromLoops,
+  writeSvgPath,
+} from '../../geometry/index.ts';
+
+/** Outlines read from a drawing, and what of it they leave out. */
+export interface ReadOutlines {
+  readonly regions: readonly Region[];
+  /** A sentence each. */
+  readonly remarks: readonly string[];
+}
+
+/** Decimals of a written coordinate, mm. */
+const DECIMALS = 5;
+
+/**
+ * The regions drawn in an SVG text, mm, y up; loops inside loops are holes. Lines that do not close are a problem: they
+ * have no inside.
+ */
+export function readOutlineSvg(text: string, file: string): Result<ReadOutlines> {
+  const read = readSvgDrawing(text, 'routed');
+  if (!read.ok) return fail(...read.problems.map((problem) => ({ ...problem, file })));
+  const { outlines, open, skipped, scale } = read.value;
+  const gap = open[0];
+  if (gap) {
+    const { x, y } = gap.from;
+    const found = `an open line from x ${x.toFixed(2)}, y ${(-y).toFixed(2)} mm`;
+    const expected = `a closed outline: its ends are ${gap.gap.toFixed(2)} mm apart`;
+    return fail({
+      code: 'outline.open',
+      message: `Found ${found}, expected ${expected}.`,
+      file,
+      found,
+      expected,
+    });
+  }
+  if (outlines.length === 0) {
+    const message = 'The drawing has no closed outline.';
+    return fail({ code: 'outline.none', message, file, found: 'none', expected: 'a closed outline' });
+  }
+  return ok({
+    regions: regionsFromLoops(outlines, 'odd'),
+    remarks: [
+      ...(scale === 'assumed'
+        ? ['The drawing states no size in mm or inches: 96 units are taken for an inch.']
+        : []),
+      ...(skipped.length > 0 ? [`Passed over, because no outlines: ${skipped.join(', ')}.`] : []),
+    ],
+  });
+}
+
+/**
+ * Regions as SVG at full size, arcs as arcs. Where the drawing that they come from had its origin, so has this one: laid over
+ * each other in a drawing program, both fit.
+ */
+export function writeOutlineSvg(regions: readonly Region[]): string {
+  const box = boundsOfRegions(regions);
+  const [left, top, width, height] = [box.minX, -box.maxY, box.maxX - box.minX, box.maxY - box.minY].map(
+    (value) => String(Number(value.toFixed(DECIMALS))),
+  );
+  const paths = regions.map(({ outer, holes }) => {
+    const d = [outer, ...holes].map(({ edges }) => writeSvgPath(edges, true, DECIMALS)).join(' ');
+    return `<path d="${d}" fill="none" stroke="#000" stroke-width="0.25"/>`;
+  });
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="${left} ${top} ${width} ${height}">`,
+    ...paths,
+    '</svg>',
+    '',
+  ].join('\n');
+}
