@@ -1,10 +1,11 @@
 import { fail, ok, type Result } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
+import { lengthOf } from '../geometry/index.ts';
 import type { Paper, SheetGrid } from './api.ts';
 import { type Content, contentOf, readsBetterTurned } from './grid/content.ts';
 import { fewestSheets, type Placing, type TurnSource } from './grid/fewest.ts';
 import type { Tile } from './grid/forced.ts';
-import { type TurnedContent, turnContent } from './grid/pieces.ts';
+import { turnContent } from './grid/pieces.ts';
 import { isBetter, type Preference, preferredShift } from './grid/prefer.ts';
 import { keepOffAt } from './grid/score.ts';
 import { straightTurns } from './grid/straight-turns.ts';
@@ -13,11 +14,16 @@ import { layOutPage, stepOf } from './page-layout.ts';
 /** Turns of the pattern that are searched: every half degree. A half turn needs the same sheets again. */
 const TURN_STEP = Math.PI / 360;
 const HALF_TURN = Math.PI;
-/** Turns looked at for seams that disturb nothing, after the upright and the straight ones: every five degrees. */
-const COARSE = 10;
+/** Turns looked at for seams that disturb nothing, after the upright and the straight ones: every fifteen degrees. */
+const COARSE = 30;
 
 /** A turn that is not upright must save so much disturbance of corners and texts, one more for every class. */
 const SLANT_PRICE = 0.5;
+
+/** Shifts tried at each turn, by class: enough to step over a corner's clearance where it matters most. */
+const SHIFTS_TRIED = [40, 16, 10];
+/** So many of the longest lines are enough for most lower bounds. */
+const LONGEST = 80;
 
 type Orientation = SheetGrid['orientation'];
 
@@ -60,19 +66,31 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
 }
 
 function sourceOf(content: Content): TurnSource {
-  const known = new Map<number, TurnedContent>();
   const even = Array.from({ length: Math.round(HALF_TURN / TURN_STEP) }, (_, i) => i * TURN_STEP);
   // A quarter turn must be the very number that favourites name.
   even[even.length / 2] = Math.PI / 2;
   const turns = [...new Set([...even, ...straightTurns(content)])].sort((a, b) => a - b);
+  const longest = longestOf(content);
   return {
     turns,
     reach: content.reach,
-    at: (turn) => {
-      const found = known.get(turn) ?? turnContent(content, turn);
-      known.set(turn, found);
-      return found;
-    },
+    at: remembered((turn) => turnContent(content, turn)),
+    someAt: remembered((turn) => turnContent(longest, turn)),
+  };
+}
+
+/** The longest lines stand for the outline; the many short ones are lettering, ticks and hatching. */
+function longestOf(content: Content): Content {
+  const byLength = [...content.edges].sort((a, b) => lengthOf(b) - lengthOf(a));
+  return { ...content, edges: byLength.slice(0, LONGEST) };
+}
+
+function remembered<T>(compute: (turn: number) => T): (turn: number) => T {
+  const known = new Map<number, T>();
+  return (turn) => {
+    const found = known.get(turn) ?? compute(turn);
+    known.set(turn, found);
+    return found;
   };
 }
 
@@ -100,7 +118,11 @@ function preferredGrid(
       for (const [orientation, tile] of tiles) {
         const extra = turn === found && orientation === best.orientation ? [best.placing.shiftY] : [];
         const keepOff = keepOffAt(pattern, content, turn);
-        const option = preferredShift(source.at(turn), keepOff, tile, fewest, extra);
+        const option = preferredShift(source, turn, keepOff, tile, {
+          most: fewest,
+          extra,
+          tries: SHIFTS_TRIED[rank]!,
+        });
         if (option === undefined) continue;
         const price = option.disturbance + extraPrice;
         if (

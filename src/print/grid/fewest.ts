@@ -33,6 +33,8 @@ export interface TurnSource {
   readonly reach: number;
   /** The content at a turn, rad. */
   readonly at: (turn: number) => TurnedContent;
+  /** Some of the content, so chosen that it alone often shows how many sheets are needed: a quicker lower bound. */
+  readonly someAt: (turn: number) => TurnedContent;
 }
 
 interface SearchBox {
@@ -64,6 +66,9 @@ export function fewestSheets(
     const turnSlack = source.reach * (source.turns[last]! - middleTurn);
     const shiftY = (low + high) / 2;
     const shiftSlack = (high - low) / 2;
+    const some = source.someAt(middleTurn);
+    work += some.pieces.length;
+    if (leastForced(forcedCounts(some, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
     const content = source.at(middleTurn);
     work += content.pieces.length;
     if (leastForced(forcedCounts(content, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;

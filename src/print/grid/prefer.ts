@@ -1,12 +1,11 @@
 import type { Vec } from '../../geometry/index.ts';
 import type { Cell } from './cover.ts';
-import { placingsAt } from './fewest.ts';
+import { placingsAt, type TurnSource } from './fewest.ts';
 import { forcedCounts, leastForced, type Tile } from './forced.ts';
 import type { TurnedContent } from './pieces.ts';
 import { disturbance, type KeepOff, offCentre } from './score.ts';
 
-/** Shifts tried along each direction of a grid: enough to step over a corner's clearance on common paper. */
-const TRIES_Y = 40;
+/** Places tried within each run of shifts in x. */
 const TRIES_X = 6;
 /** Disturbance smaller than this is none. */
 const NOTHING = 1e-9;
@@ -19,20 +18,32 @@ export interface Preference {
   readonly offCentre: number;
 }
 
+export interface PreferenceLimits {
+  /** Sheets. */
+  readonly most: number;
+  /** Shifts in y to try besides the even steps. */
+  readonly extra: readonly number[];
+  /** Even steps in y over one period. */
+  readonly tries: number;
+}
+
 /**
  * Among all grids at one turn that need no more than `most` sheets, the one whose seams disturb least, and then the one
- * in which the pattern lies most evenly on its sheets. `extraY` are shifts to try besides the even steps.
+ * in which the pattern lies most evenly on its sheets.
  */
 export function preferredShift(
-  content: TurnedContent,
+  source: TurnSource,
+  turn: number,
   keepOff: KeepOff,
   tile: Tile,
-  most: number,
-  extraY: readonly number[],
+  { most, extra, tries }: PreferenceLimits,
 ): Preference | undefined {
-  if (leastForced(forcedCounts(content, tile, 0, 0, tile.stepY / 2)) > most) return undefined;
+  const some = source.someAt(turn);
+  if (leastForced(forcedCounts(some, tile, 0, 0, tile.stepY / 2)) > most) return undefined;
+  const content = source.at(turn);
   let best: Preference | undefined;
-  for (const shiftY of shiftsToTry(content.box.minY, content.box.maxY, tile.stepY, TRIES_Y, extraY)) {
+  for (const shiftY of shiftsToTry(content.box.minY, content.box.maxY, tile.stepY, tries, extra)) {
+    if (leastForced(forcedCounts(some, tile, shiftY, 0, 0)) > most) continue;
     for (const { from, to, cells } of placingsAt(content, tile, shiftY, () => most)) {
       for (const shiftX of shiftsWithin(from, to, content, tile)) {
         const shift = { x: shiftX, y: shiftY };
