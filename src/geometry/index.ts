@@ -10,8 +10,11 @@ export {
 export { boundsOfEdge, boundsOfEdges, boundsOfRegions, joinBoxes } from './bounds.ts';
 export { clipEdges } from './clip/clip-edges.ts';
 export { arc, curvatureOf, directionAt, lengthOf, line, pointAt, reverseEdge, sweepOf } from './edge.ts';
-export type { EndDirections } from './fairing/arcs-along-cubic.ts';
+export type { ArcFit, EndDirections } from './fairing/arcs-along-cubic.ts';
+export type { Cubic } from './fairing/cubic.ts';
+export { type CombTooth, curvatureComb } from './fairing/curvature-comb.ts';
 export { type BattenFault, type BattenResult, fairBatten } from './fairing/fair-batten.ts';
+export { fitArcsToBezier } from './fairing/fit-arcs-to-bezier.ts';
 export { intersectEdges } from './intersect/intersect-edges.ts';
 export type { EdgeIntersection, Meeting, SharedStretch } from './intersect/outcome.ts';
 export { distanceAlong, type PlaceAlong, placeAlong, pointAlong } from './measure/along.ts';
@@ -25,6 +28,9 @@ export { closeRegions, openRegions } from './offset/open-close.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
+export { readSvgDrawing, type SvgDrawing } from './svg-path/read-svg-drawing.ts';
+export { type ReadSvgPathOptions, readSvgPath, type SvgRun } from './svg-path/read-svg-path.ts';
+export { writeSvgPath } from './svg-path/write-svg-path.ts';
 export {
   ANGLE_TOLERANCE,
   FAIRING_TOLERANCE,

@@ -113,7 +113,7 @@ function fitPairs(
     const fits = pairsBetween(cubic, breaks, shares, ends, tag);
     if (fits === undefined) return undefined;
     if (fits.every(({ stray }) => stray <= USED * tolerance)) {
-      const strays = fits.map(({ pair }, i) => strayOf(pair, cubic, breaks[i]!, breaks[i + 1]!, DENSE));
+      const strays = fits.map((fit, i) => strayOf(fit, cubic, breaks[i]!, breaks[i + 1]!, DENSE));
       const deviation = Math.max(...strays);
       if (deviation <= USED * tolerance) {
         return { edges: fits.flatMap(({ pair }) => [pair.first, pair.second]), deviation };
@@ -125,8 +125,13 @@ function fitPairs(
   return undefined;
 }
 
-interface PairFit {
+interface PairBetween {
   readonly pair: Biarc;
+  readonly leaving: Vec;
+  readonly arriving: Vec;
+}
+
+interface PairFit extends PairBetween {
   readonly stray: number;
 }
 
@@ -157,7 +162,8 @@ function pairsBetween(
       tag,
     );
     if (pair === undefined) return undefined;
-    fits.push({ pair, stray: strayOf(pair, cubic, breaks[i]!, u, COARSE) });
+    const fit = { pair, leaving, arriving };
+    fits.push({ ...fit, stray: strayOf(fit, cubic, breaks[i]!, u, COARSE) });
     leaving = arriving;
   }
   return fits;
@@ -174,18 +180,31 @@ function easedDirection(cubic: Cubic, u: number, arc: number): Vec {
   return { x: c * direction.x + s * direction.y, y: c * direction.y - s * direction.x };
 }
 
-/** How far the curve between two parameters strays at most from the pair that stands for it, mm, by sampling. */
-function strayOf(pair: Biarc, cubic: Cubic, from: number, to: number, samples: number): number {
-  const joint = pair.first.to;
-  const { direction } = pair;
+/**
+ * How far the curve between two parameters strays at most from the pair that stands for it, mm, by sampling: off its
+ * circles, or beyond its ends. (Neither arc turns by a quarter, so that beyond an end means behind it.)
+ */
+function strayOf(
+  { pair, leaving, arriving }: PairBetween,
+  cubic: Cubic,
+  from: number,
+  to: number,
+  samples: number,
+): number {
+  const { first, second, direction } = pair;
   let most = 0;
   for (let i = 1; i < samples; i++) {
     const p = pointOfCubic(cubic, from + ((to - from) * i) / samples);
-    const isBefore = (p.x - joint.x) * direction.x + (p.y - joint.y) * direction.y < 0;
-    const off = distanceToCarrier(isBefore ? pair.first : pair.second, p);
+    const isFirst = ahead(first.to, direction, p) < 0;
+    const beyond = isFirst ? -ahead(first.from, leaving, p) : ahead(second.to, arriving, p);
+    const off = Math.max(distanceToCarrier(isFirst ? first : second, p), beyond);
     if (!(off <= most)) most = off;
   }
   return most;
+}
+
+function ahead(at: Vec, direction: Vec, p: Vec): number {
+  return (p.x - at.x) * direction.x + (p.y - at.y) * direction.y;
 }
 
 function distanceToCarrier(edge: Edge, p: Vec): number {

@@ -14,7 +14,8 @@ export interface Biarc {
 /**
  * The pair of arcs from `from`, leaving along the unit direction `leaving`, to `to`, arriving along `arriving`. The tangents
  * up to their joint are in the ratio given, first to second, and so nearly are the arcs. An arc flatter than STRAIGHT_RADIUS
- * becomes a line. Undefined when the places coincide or the directions call for more than a half turn.
+ * becomes a line. Undefined when the places coincide or an arc would
+ * have to turn by a quarter or more.
  * Source: K. M. Bolton, Biarc curves, Computer-Aided Design 7 (1975), 89–92 (formula from memory, checked by its tests).
  */
 export function biarcBetween(
@@ -35,10 +36,12 @@ export function biarcBetween(
   const a = { x: from.x + ratio * reach * leaving.x, y: from.y + ratio * reach * leaving.y };
   const c = { x: to.x - reach * arriving.x, y: to.y - reach * arriving.y };
   const joint = between(a, c, ratio / (1 + ratio));
+  const direction = unit(subtract(c, a));
+  if (!(dot(leaving, direction) > 0 && dot(direction, arriving) > 0)) return undefined;
   return {
     first: edgeLeaving(from, leaving, joint, tag),
     second: edgeArriving(joint, to, arriving, tag),
-    direction: unit(subtract(c, a)),
+    direction,
   };
 }
 
