@@ -82,6 +82,13 @@ export function turnsRound(edges: readonly Edge[], p: Vec): number {
 function segmentCount(edge: Extract<Edge, { kind: 'arc' }>, p: Vec, chord: number): number {
   const inCircle = Math.hypot(p.x - edge.centre.x, p.y - edge.centre.y) < edge.radius;
   if (edge.from.x === edge.to.x && edge.from.y === edge.to.y) return inCircle ? 1 : 0;
+  // Up to half a turn nothing of the segment is further from the middle of the chord than its ends. (The direction of a chord of
+  // 1e-7 mm is too rough to be made longer.)
+  if (sweepOf(edge) < Math.PI) {
+    const half = Math.hypot(edge.to.x - edge.from.x, edge.to.y - edge.from.y) / 2;
+    const off = Math.hypot(p.x - (edge.from.x + edge.to.x) / 2, p.y - (edge.from.y + edge.to.y) / 2);
+    if (off > half * 1.0001 + 1e-9) return 0;
+  }
   // The arc lies to the right of the chord of an anticlockwise arc; so does the segment, which the centre may share.
   const right = edge.turn * chord < 0;
   return inCircle && right ? 1 : 0;

@@ -1,7 +1,7 @@
 import type { Edge, Region, Vec } from '../api.ts';
 import { orientation } from '../orient.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
-import { distance } from '../vec.ts';
+import { distance, middle } from '../vec.ts';
 import { nearestOnEdge } from './nearest.ts';
 
 /**
@@ -35,9 +35,20 @@ export function windingOfEdge(edge: Edge, p: Vec): number {
     if (isWhole) return within ? edge.turn : 0;
     // Between arc and chord means in the disc and on the arc's side of the chord, however far the arc sweeps.
     const bulges = edge.turn * sideOf(from, to, p) < 0;
-    return crossingOf(from, to, p) + (within && bulges ? edge.turn : 0);
+    const inSegment = within && bulges && isNearSegment(edge, p);
+    return crossingOf(from, to, p) + (inSegment ? edge.turn : 0);
   }
   return crossingOf(from, to, p);
+}
+
+/**
+ * Up to half a turn, nothing between arc and chord is further from the chord's middle than its ends. Asked because an arc may end a hair beside
+ * its circle: the direction of a chord as short as that means nothing further away.
+ */
+function isNearSegment(arc: Extract<Edge, { kind: 'arc' }>, p: Vec): boolean {
+  const { from, to, centre, turn } = arc;
+  if (turn * orientation(from, to, centre) <= 0) return true;
+  return distance(p, middle(from, to)) <= distance(from, to) / 2 + POSITION_TOLERANCE;
 }
 
 function crossingOf(from: Vec, to: Vec, p: Vec): number {
