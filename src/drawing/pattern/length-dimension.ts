@@ -13,6 +13,8 @@ const FIRST = 10;
 const NEXT = 8;
 const LANES = 6;
 const PAST = 1.5;
+/** Dimensions that would stand farther off than this, mm, cost more paper than they are worth: they are listed instead. */
+const LONGEST_EXTENSION = 62;
 const HEAD = 3;
 const FIGURE = 3.5;
 const LABEL = 2.5;
@@ -81,6 +83,7 @@ function* candidatesFor(
   }
   if (Math.abs(b.y) < 1e-6) heights.add(0);
   for (const height of heights) {
+    if (Math.max(Math.abs(height), Math.abs(height - b.y)) > LONGEST_EXTENSION) continue;
     const reach = (Math.abs(height) + Math.abs(height - b.y)) / 2;
     const line = { from, angle, left, right, height, second: b };
     const crossed = drawing.occupancy.linesIn({
