@@ -7,34 +7,38 @@ const DECIMALS = 9;
 
 export const pointSchema = z
   .tuple([z.number(), z.number()], { error: 'a point [x, y]' })
-  .describe('x and y in mm');
+  .meta({ id: 'point', description: 'x and y in mm' });
 
 const tagShape = {
   id: nameText.describe('Identity of the edge of the form that this edge comes from'),
   role: z.enum(['routed', 'sawn', 'joint', 'left']),
 };
 
-export const edgeSchema = z.discriminatedUnion(
-  'kind',
-  [
-    strictObject({ kind: z.literal('line'), ...tagShape, from: pointSchema, to: pointSchema }),
-    strictObject({
-      kind: z.literal('arc'),
-      ...tagShape,
-      from: pointSchema,
-      to: pointSchema,
-      centre: pointSchema,
-      radius: z.number().positive().describe('mm'),
-      turn: z.union([z.literal(1), z.literal(-1)]).describe('1 anticlockwise, -1 clockwise'),
-    }),
-  ],
-  { error: 'an edge of kind "line" or "arc"' },
-);
+export const edgeSchema = z
+  .discriminatedUnion(
+    'kind',
+    [
+      strictObject({ kind: z.literal('line'), ...tagShape, from: pointSchema, to: pointSchema }),
+      strictObject({
+        kind: z.literal('arc'),
+        ...tagShape,
+        from: pointSchema,
+        to: pointSchema,
+        centre: pointSchema,
+        radius: z.number().positive().describe('mm'),
+        turn: z.union([z.literal(1), z.literal(-1)]).describe('1 anticlockwise, -1 clockwise'),
+      }),
+    ],
+    { error: 'an edge of kind "line" or "arc"' },
+  )
+  .meta({ id: 'edge', description: 'A line, or part of a circle; y up' });
 
 const loopSchema = z.array(edgeSchema).min(1);
 
-/** An outer outline, anticlockwise, with its holes, clockwise; y up. */
-export const regionSchema = strictObject({ outer: loopSchema, holes: z.array(loopSchema) });
+export const regionSchema = strictObject({ outer: loopSchema, holes: z.array(loopSchema) }).meta({
+  id: 'region',
+  description: 'An outer outline, anticlockwise, with its holes, clockwise; y up',
+});
 
 export type WrittenEdge = z.output<typeof edgeSchema>;
 export type WrittenPoint = z.output<typeof pointSchema>;

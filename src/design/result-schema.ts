@@ -144,5 +144,5 @@ export type WrittenResult = DeepReadonly<z.output<typeof resultSchema>>;
 
 /** The JSON Schema (draft 2020-12) of a result, made from the schema that the program itself reads with. */
 export function resultJsonSchema(): object {
-  return z.toJSONSchema(resultSchema, { target: 'draft-2020-12' });
+  return z.toJSONSchema(resultSchema, { target: 'draft-2020-12', reused: 'ref' });
 }

@@ -28,7 +28,8 @@ export const nameText = z
   .min(1, { error: 'a name' })
   .max(120, { error: 'a name of at most 120 characters' })
   // A name stands in title blocks and file lists: no line breaks or other control characters.
-  .regex(/^\P{Cc}*$/u, { error: 'a name on one line' });
+  .regex(/^\P{Cc}*$/u, { error: 'a name on one line' })
+  .meta({ id: 'name' });
 
 const LENGTH = 'a length such as "730 mm", "28 3/4 in" or a bare number';
 /** A length as typed: text with or without a unit, or a bare number in the file's own unit. */

@@ -27,6 +27,8 @@ export interface Made {
   readonly jobs: readonly PrintJob[];
   /** Grids were pinned in the design's own file. */
   readonly pinned: boolean;
+  /** Compared with an earlier result. */
+  readonly since: boolean;
   /** With an earlier result: sheets in hand that are no longer part of a pattern. */
   readonly dropped: readonly string[];
 }
@@ -81,7 +83,9 @@ export async function makeDesign(
     (stale.ok ? stale.value : []).map((name) => pathIn(terminal, join(folder, name))),
   );
   if (!written.ok) return written;
-  return ok({ computed, folder, files: names, jobs, pinned, dropped: droppedNames(computed, choice.since) });
+  const since = choice.since !== undefined;
+  const dropped = droppedNames(computed, choice.since);
+  return ok({ computed, folder, files: names, jobs, pinned, since, dropped });
 }
 
 /** What to print: each pattern whole; with an earlier result also its changed sheets alone; or only the sheet asked for. */

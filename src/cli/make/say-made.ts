@@ -4,7 +4,7 @@ import type { Made } from './make-design.ts';
 
 /** Tells the maker what was written and what to print. */
 export function sayMade(terminal: Terminal, path: string, made: Made): void {
-  const { computed, folder, files, jobs, pinned, dropped } = made;
+  const { computed, folder, files, jobs, pinned, dropped, since } = made;
   say(terminal, `${path} → ${folder}: ${files.length} file${files.length === 1 ? '' : 's'}.`);
   for (const job of jobs) {
     const { plan } = computed.patterns.find(({ pattern }) => pattern.name === job.pattern)!;
@@ -13,6 +13,7 @@ export function sayMade(terminal: Terminal, path: string, made: Made): void {
     const names = job.only?.map(({ row, place }) => `row ${row}, sheet ${place}`).join('; ');
     say(terminal, `  ${job.file}: ${names === undefined ? sheets : `${sheets}: ${names}`}`);
   }
+  if (since && jobs.every(({ only }) => only === undefined)) say(terminal, '  No sheet has changed.');
   if (dropped.length > 0) say(terminal, `  no longer needed: ${dropped.join('; ')}`);
   say(
     terminal,
