@@ -30,17 +30,17 @@ export function usualEndAllowance({ runOn, cutter, sawAllowance }: Tooling): num
 }
 
 /**
- * The rough-sawn blank: routed edges grown by the saw allowance (mm), sawn and joint ends by the end allowance (mm),
- * edges that stay as the board came not at all. No openings.
+ * The rough-sawn blank: sawn and joint ends that routed edges run on past grown by the end allowance (mm), edges that stay
+ * as the board came not at all, all others by the saw allowance (mm). No openings.
  */
 export function blankOf(outer: Outline, sawAllowance: number, endAllowance: number): readonly Region[] {
   if (!outer.edges.some(isRouted)) return offsetRegions([{ outer, holes: [] }], endAllowance);
   const extended = extendOutline(outer, endAllowance, sawAllowance);
   const board = offsetRoutedEdges(extended, sawAllowance);
-  // Sawn and joint edges in the middle of a run have no routed neighbour that would carry the blank past them.
+  // In the middle of a run nothing else carries the blank past a sawn or joint edge.
   const margins = extended.passedOver
     .filter(({ tag }) => tag.role === 'sawn' || tag.role === 'joint')
-    .map((edge) => sweptOut(edge, endAllowance));
+    .map((edge) => sweptOut(edge, sawAllowance));
   return margins.length === 0 ? board : uniteRegions(board, margins);
 }
 

@@ -19,7 +19,7 @@ export interface ExtendedOutline {
   /** Run on with all room beyond, so that an offset touches routed edges only. */
   readonly long: readonly Region[];
   readonly gaps: readonly Gap[];
-  /** Unrouted edges that have no run-on beyond them. */
+  /** Unrouted edges that have neither a run-on beyond them nor a routed neighbour whose offset carries on along them. */
   readonly passedOver: readonly Edge[];
   /** Is any edge routed? */
   readonly isRouted: boolean;

@@ -28,7 +28,7 @@ export interface Passage {
   readonly short: readonly Edge[];
   /** The same with all room beyond, so that only routed edges feel an offset. */
   readonly long: readonly Edge[];
-  /** Unrouted edges that have no run-on beyond them. */
+  /** Unrouted edges that have neither a run-on beyond them nor a routed neighbour whose offset carries on along them. */
   readonly passedOver: readonly Edge[];
   /** On the waste's side of each run-on: from the wood's corner, and from the template's end. Anticlockwise. */
   readonly pastCorner: readonly Outline[];
@@ -196,7 +196,7 @@ function goAround(run: UnroutedRun, a: Side, b: Side, options: PassageOptions): 
     gap,
     short,
     long,
-    passedOver: run.edges.slice(a.runsOn ? 1 : 0, b.runsOn ? -1 : undefined),
+    passedOver: run.edges.slice(1, -1),
     pastCorner: stripsPastCorner([a, b], beyond, runOn),
     pastRunOn: [
       stripPastEnd(a, run.edges[1]!, runOn, beyond),
