@@ -32,10 +32,10 @@ const CHORD = 0.05;
 /** `span`: about how far the drawing will reach, mm; it sets the size of the cells. */
 export function createOccupancy(span: number): Occupancy {
   const size = Math.max(LEAST_CELL, span / MOST_CELLS);
-  const cells = new Map<string, Cell>();
+  const cells = new Map<number, Cell>();
 
   const cellAt = (column: number, row: number): Cell => {
-    const key = `${column},${row}`;
+    const key = keyOf(column, row);
     let cell = cells.get(key);
     if (cell === undefined) {
       cell = { segments: [], boxes: [] };
@@ -68,7 +68,7 @@ export function createOccupancy(span: number): Occupancy {
   /** Is the test true in every filled cell that the bounds touch? */
   const everyCell = (bounds: Box, test: (cell: Cell) => boolean): boolean =>
     forCells(bounds, size, (column, row) => {
-      const cell = cells.get(`${column},${row}`);
+      const cell = cells.get(keyOf(column, row));
       return cell === undefined || test(cell);
     });
 
@@ -111,6 +111,11 @@ export function createOccupancy(span: number): Occupancy {
       return count;
     },
   };
+}
+
+/** One number for a cell: rows and columns stay far below 2^25. */
+function keyOf(column: number, row: number): number {
+  return column * 2 ** 26 + row;
 }
 
 /** Visits the cells that the bounds touch until one answers no. */

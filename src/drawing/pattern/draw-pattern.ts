@@ -4,8 +4,6 @@ import {
   boundsOfRegions,
   circleOutline,
   distance,
-  lengthOf,
-  pointAt,
   type Region,
   subtract,
   type Vec,
@@ -16,6 +14,7 @@ import type { Mark, Pattern, PatternOptions } from '../api.ts';
 import { createDrawing, type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
 import { growBox, type OrientedBox, stretchInBox } from '../layout/oriented-box.ts';
 import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
+import { chainOf, onChain } from './chain.ts';
 import { checkLengths, drawTargets } from './check-lengths.ts';
 import { drawDimensions } from './dimensions.ts';
 import { drawFeed, drawTeeth } from './feed.ts';
@@ -29,7 +28,7 @@ import { placeNotes } from './place-notes.ts';
 import { drawReferenceMarks } from './reference-marks.ts';
 import { drawResidueWords, hatchMarks } from './residue.ts';
 import { sharpCorners } from './sharp-corners.ts';
-import { edgesOf, type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
+import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
 import { type CentreFrame, centreFrame, drawStations, stationPitch } from './stations.ts';
 import { readable, step, stroke } from './strokes.ts';
 import { drawTemplateLabels } from './template-labels.ts';
@@ -213,11 +212,12 @@ function centreLineMarks(frame: CentreFrame, labels: readonly OrientedBox[]): re
   return marks;
 }
 
-/** Points about 40 mm apart all round what the pattern is about. */
+/** Points all round what the pattern is about, 40 mm apart or farther. */
 function pointsRound(source: PatternSource): readonly Vec[] {
-  return edgesOf(source.main).flatMap((edge) => {
-    const count = Math.min(60, Math.ceil(lengthOf(edge) / 40));
-    return Array.from({ length: count }, (_, i) => pointAt(edge, i / count));
+  return source.main.flatMap(({ outer }) => {
+    const chain = chainOf(outer.edges);
+    const count = Math.min(60, Math.ceil(chain.length / 40));
+    return Array.from({ length: count }, (_, i) => onChain(chain, (i * chain.length) / count).at);
   });
 }
 

@@ -19,12 +19,16 @@ const HEAD = 3;
 const FIGURE = 3.5;
 const LABEL = 2.5;
 
-/** One way to draw a dimension. */
-interface Candidate {
+/** A dimension drawn in one way; `lines` must stay clear of lettering. */
+interface Drawn {
   readonly marks: readonly Mark[];
   readonly texts: readonly TextMark[];
   readonly lines: readonly (readonly [Vec, Vec])[];
+}
+
+interface Candidate {
   readonly cost: number;
+  readonly draw: () => Drawn;
 }
 
 /** What a length dimension measures, from its two points: mm. The figure on paper is this, whatever the form says. */
@@ -44,13 +48,15 @@ export function drawLengthDimension(
   hull: readonly Vec[],
 ): boolean {
   if (measuredLength(dimension) === 0) return false;
-  let best: Candidate | undefined;
+  let best: Drawn | undefined;
+  let least = Infinity;
   for (const candidate of candidatesFor(drawing, dimension, figure, hull)) {
-    if (best !== undefined && candidate.cost >= best.cost) continue;
+    if (candidate.cost >= least) continue;
+    const drawn = candidate.draw();
     const isClear =
-      candidate.texts.every((text) => fits(drawing, text)) &&
-      candidate.lines.every(([from, to]) => drawing.occupancy.isClearOfBoxes(from, to));
-    if (isClear) best = candidate;
+      drawn.texts.every((text) => fits(drawing, text)) &&
+      drawn.lines.every(([from, to]) => drawing.occupancy.isClearOfBoxes(from, to));
+    if (isClear) [best, least] = [drawn, candidate.cost];
   }
   if (best === undefined) return false;
   drawing.draw([...best.marks, ...best.texts]);
@@ -95,7 +101,7 @@ function* candidatesFor(
     // On the edge-to-edge line itself the ends touch the outline, which is as it should be.
     const cost = reach * 0.1 + (height === 0 ? 4 : 0) + Math.min(crossed, 40) * 1.5;
     for (const [at, text] of textChoices(figure, dimension.label, right - left).entries()) {
-      yield { ...drawLine(line, text), cost: cost + at * 0.4 };
+      yield { cost: cost + at * 0.4, draw: () => drawLine(line, text) };
     }
   }
 }
@@ -129,7 +135,7 @@ interface LineFrame {
   readonly second: Vec;
 }
 
-function drawLine(frame: LineFrame, text: TextChoice): Omit<Candidate, 'cost'> {
+function drawLine(frame: LineFrame, text: TextChoice): Drawn {
   const { from, angle, left, right, height, second } = frame;
   const put = (x: number, y: number): Vec => inFrame(from, angle, { x, y });
   const direction = polar(angle);

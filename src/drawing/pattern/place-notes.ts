@@ -8,8 +8,8 @@ import type { NoteBlock } from './note-block.ts';
 const AIR = 3;
 const BETWEEN = 7;
 /** How finely places are tried, mm, and at most how many along either side. */
-const PITCH = 6;
-const MOST = 160;
+const PITCH = 8;
+const MOST = 110;
 /** Paper that a row of ordinary sheets shows anyway, mm across: growing up to there costs next to nothing. */
 const STRIP = 184;
 /** A column may take so much more paper than its blocks set apart, as a share of its own area. */
@@ -72,23 +72,31 @@ function columnOf(blocks: readonly NoteBlock[]): NoteBlock {
 
 /** The free place that costs least; of equal ones the highest. */
 function findPlace(drawing: Drawing, block: NoteBlock, bounds: Box, outline: readonly Vec[]): Place {
-  const costAt = (place: Place): number => {
-    const grown = joinBoxes(bounds, boxAt(block, place));
-    return (
-      paperOf(grown) / 100 +
-      areaOf(grown) / 4000 +
-      FAR * awayFrom(outline, boxAt(block, place)) -
-      place.top * 0.02
-    );
-  };
   const lefts = spread(bounds.minX - block.width - AIR - 1, bounds.maxX + AIR + 1);
   const tops = spread(bounds.minY, bounds.maxY + block.height + AIR + 1);
   const places = lefts
-    .flatMap((left) => tops.map((top) => ({ left, top, cost: costAt({ left, top }) })))
+    .flatMap((left) =>
+      tops.map((top) => ({ left, top, cost: costOf(bounds, boxAt(block, { left, top })) - top * 0.02 })),
+    )
     .sort((a, b) => a.cost - b.cost);
-  const free = places.find((place) => drawing.occupancy.isFree(growBox(orientedBox(block, place), AIR)));
+  let best: Place | undefined;
+  let least = Infinity;
+  for (const place of places) {
+    // Distance only adds to the cost: from here on nothing can be better.
+    if (place.cost >= least) break;
+    const cost = place.cost + FAR * awayFrom(outline, boxAt(block, place));
+    if (cost >= least) continue;
+    if (!drawing.occupancy.isFree(growBox(orientedBox(block, place), AIR))) continue;
+    best = place;
+    least = cost;
+  }
   // Wholly beside the drawing nothing stands.
-  return free ?? { left: bounds.maxX + AIR + 1, top: bounds.maxY };
+  return best ?? { left: bounds.maxX + AIR + 1, top: bounds.maxY };
+}
+
+function costOf(bounds: Box, own: Box): number {
+  const grown = joinBoxes(bounds, own);
+  return paperOf(grown) / 100 + areaOf(grown) / 4000;
 }
 
 function boxAt(block: NoteBlock, { left, top }: Place): Box {
@@ -110,9 +118,9 @@ function awayFrom(points: readonly Vec[], box: Box): number {
   for (const { x, y } of points) {
     const dx = Math.max(box.minX - x, 0, x - box.maxX);
     const dy = Math.max(box.minY - y, 0, y - box.maxY);
-    least = Math.min(least, Math.hypot(dx, dy));
+    least = Math.min(least, dx * dx + dy * dy);
   }
-  return Number.isFinite(least) ? least : 0;
+  return Number.isFinite(least) ? Math.sqrt(least) : 0;
 }
 
 function areaOf({ minX, maxX, minY, maxY }: Box): number {
