@@ -6,6 +6,7 @@ import {
   type Outline,
   offsetRegions,
   type Region,
+  reverseEdge,
   scale,
   transformEdge,
   uniteRegions,
@@ -51,12 +52,6 @@ function sweptOut(edge: Edge, by: number): Region {
   const moved = transformEdge(edge, moveBy(out.x, out.y));
   const { tag } = edge;
   // Out of the wood is to the right of an edge: its moved copy first, then back along the edge itself.
-  const back = {
-    ...edge,
-    from: edge.to,
-    to: edge.from,
-    ...(edge.kind === 'arc' ? { turn: -edge.turn as 1 | -1 } : {}),
-  };
-  const edges = [moved, line(moved.to, edge.to, tag), back, line(edge.from, moved.from, tag)];
+  const edges = [moved, line(moved.to, edge.to, tag), reverseEdge(edge), line(edge.from, moved.from, tag)];
   return { outer: { edges }, holes: [] };
 }
