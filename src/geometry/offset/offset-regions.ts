@@ -3,6 +3,7 @@ import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
 import { nestLoops } from '../arrangement/nest.ts';
 import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
 import { type Stitched, stitch } from '../arrangement/stitch.ts';
+import { regionsFromLoops } from '../boolean/booleans.ts';
 import { loopsOf } from '../boolean/combine.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import { type CloserThan, closerThanSource } from './closer-than.ts';
@@ -55,6 +56,14 @@ const TRIES = [
 ] as const;
 
 function roundOffset(loops: readonly Outline[], by: number): Region[] {
+  const found = offsetLoops(loops, by);
+  if (found.closed) return nestLoops(found.loops);
+  // Loops that cross themselves, if only by a nanometre, are made sound first.
+  const sound = offsetLoops(loopsOf(regionsFromLoops(loops, 'positive')), by);
+  return nestLoops((sound.closed ? sound : found).loops);
+}
+
+function offsetLoops(loops: readonly Outline[], by: number): Stitched {
   const source = newPieces(2 * loops.reduce((sum, loop) => sum + loop.edges.length, 0));
   const ranges: LoopRange[] = [];
   for (const loop of loops) {
@@ -62,14 +71,16 @@ function roundOffset(loops: readonly Outline[], by: number): Region[] {
     addLoop(source, loop.edges, 0);
     ranges.push({ from, to: source.count });
   }
+  if (source.count === 0) return { loops: [], closed: true };
   const closerThan = closerThanSource(source);
   let best: Outline[] = [];
   for (const { nudge, grain } of TRIES) {
     const { loops: found, closed } = tryOffset(source, ranges, by + nudge, grain, closerThan);
-    if (closed) return nestLoops(found);
+    // What grows cannot vanish.
+    if (closed && (by < 0 || found.length > 0)) return { loops: found, closed };
     if (found.length > best.length) best = found;
   }
-  return nestLoops(best);
+  return { loops: best, closed: false };
 }
 
 function tryOffset(
