@@ -18,7 +18,7 @@ const HALF_TURN = Math.PI;
 const COARSE = 30;
 
 /** A turn that is not upright must save so much disturbance of corners and texts, one more for every class. */
-const SLANT_PRICE = 0.5;
+const SLANT_PRICE = 1.5;
 
 /** Shifts tried at each turn, by class: enough to step over a corner's clearance where it matters most. */
 const SHIFTS_TRIED = [40, 16, 10];

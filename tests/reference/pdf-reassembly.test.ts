@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { LINE_STYLES, type LineRole } from '../../src/drawing/index.ts';
 import { type Edge, transformEdge, transformPoint, type Vec } from '../../src/geometry/index.ts';
 import type { PatternPrint, PrintOptions } from '../../src/print/api.ts';
 import type { Page, PageItem } from '../../src/print/page/ink.ts';
@@ -9,6 +10,7 @@ import { markSeams } from '../../src/print/seam-marks.ts';
 import { cornerOf } from '../../src/print/seams.ts';
 import { layoutOf } from '../../src/print/sheets-of-plan.ts';
 import { compareOutlines } from '../print/support/compare-outlines.ts';
+import { FORM_NAMES, printsOfForm } from '../print/support/form-prints.ts';
 import { archedStretcher, kneeLeg, leaningLeg, panelLeg } from '../print/support/patterns.ts';
 import { FONTS, META, printOf } from '../print/support/prints.ts';
 import { readPages } from '../print/support/read-pdf.ts';
@@ -20,16 +22,25 @@ import { reassemble } from '../print/support/reassemble.ts';
  */
 const WITHIN = 0.02;
 
-/** The computed edge of the part on the first sheet, mm about the page's centre: where the reassembly begins. */
+/**
+ * The part's edge, and whatever else the pattern draws with the same line, as computed: on the first sheet, mm about the
+ * page's centre, where the reassembly begins.
+ */
 function computedEdge({ pattern, plan }: PatternPrint): Edge[] {
   const { toPage } = plan.sheets[0]!;
   const { width, height } = plan.page;
   const shift = { x: toPage.shift.x - width / 2, y: toPage.shift.y - height / 2 };
   return pattern.scene.marks.flatMap((mark) =>
-    mark.kind === 'path' && mark.role === 'part' && mark.fill === undefined
+    mark.kind === 'path' && mark.fill === undefined && isDrawnAsEdge(mark.role)
       ? mark.edges.map((edge) => transformEdge(edge, { ...toPage, shift }))
       : [],
   );
+}
+
+function isDrawnAsEdge(role: LineRole): boolean {
+  const { width, dash, ink } = LINE_STYLES[role];
+  const edge = LINE_STYLES.part;
+  return width === edge.width && dash.join() === edge.dash.join() && ink === edge.ink;
 }
 
 async function compare(print: PatternPrint, bytes: Uint8Array) {
@@ -38,21 +49,29 @@ async function compare(print: PatternPrint, bytes: Uint8Array) {
   return { ...assembled, worst: Math.max(assembled.marksApart, printedOff, computedMissing) };
 }
 
-async function expectTrue(print: PatternPrint, options: PrintOptions = {}): Promise<void> {
-  const { worst, sheets } = await compare(print, await renderPatternPdf([print], META, FONTS, options));
+async function expectTrue(print: PatternPrint, options: PrintOptions = {}, meta = META): Promise<void> {
+  const { worst, sheets } = await compare(print, await renderPatternPdf([print], meta, FONTS, options));
   expect(sheets).toBe(print.plan.sheets.length);
   expect(worst).toBeLessThan(WITHIN);
 }
 
 describe('sheets laid together by their marks show the part again', () => {
-  for (const paper of ['A4', 'Letter']) {
-    test.each([
-      ['a leaning leg', leaningLeg()],
-      ['a knee leg', kneeLeg()],
-      ['an arched stretcher', archedStretcher()],
-      ['a panel leg with a window', panelLeg()],
-    ])(`on ${paper}: %s`, async (_, pattern) => expectTrue(printOf(pattern, paper)));
-  }
+  test.each([
+    ['a leaning leg', leaningLeg(), 'A4'],
+    ['an arched stretcher', archedStretcher(), 'Letter'],
+    ['a panel with a window', panelLeg(), 'A3'],
+  ])('%s', async (_, pattern, paper) => expectTrue(printOf(pattern, paper)));
+
+  describe.each(FORM_NAMES)('the form %s at its defaults', (name) => {
+    test.each(['A4', 'Letter'] as const)('on %s', async (paper) => {
+      const { prints, meta } = printsOfForm(name, paper);
+      for (const print of prints) await expectTrue(print, {}, meta);
+    });
+  });
+
+  test('nothing is missed: there are forms to print', () => {
+    expect(FORM_NAMES.length).toBeGreaterThan(0);
+  });
 
   test('on a grid turned by 17.5 degrees', async () => {
     const pinned = {

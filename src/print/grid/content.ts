@@ -69,7 +69,8 @@ export function readsBetterTurned({ texts }: Content, turn: number): boolean {
     const x = Math.cos(angle + turn);
     // Lettering that runs up or down the sheet is to be read from the right.
     const upright = Math.abs(x) > UPRIGHT ? x : Math.sin(angle + turn);
-    balance += Math.sign(upright) * text.length * height;
+    // Names are larger than notes, and matter more.
+    balance += Math.sign(upright) * text.length * height * height;
   }
   return balance < 0;
 }
