@@ -7,9 +7,21 @@ import { type JsonPath, type JsonSource, type Place, placeKey, placeOfValue } fr
  * Codes: `<prefix>.unknown-name`, `<prefix>.missing`, `<prefix>.unusable`.
  */
 export function checkBySchema<T>(source: JsonSource, schema: z.ZodType<T>, prefix: string): Result<T> {
-  const parsed = schema.safeParse(source.value, { reportInput: true, error: expectationOf });
+  const parsed = schema.safeParse(source.value, { error: expectationOf });
   if (parsed.success) return ok(parsed.data);
-  return fail(...parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, source, prefix)));
+  const problems = parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, source, prefix));
+  return fail(...problems.filter((problem) => !isMistyped(problem, problems)));
+}
+
+/** Is it missing only because its name was mistyped? That is said of the mistyped name. */
+function isMistyped(missing: Problem, problems: readonly Problem[]): boolean {
+  if (!missing.code.endsWith('.missing') || missing.path === undefined) return false;
+  const steps = missing.path.split('.');
+  const wanted = `"${steps.pop()}"`;
+  const beside = (path = '') => path.split('.').slice(0, -1).join('.') === steps.join('.');
+  return problems.some(
+    ({ code, path, expected }) => code.endsWith('.unknown-name') && expected === wanted && beside(path),
+  );
 }
 
 /** Problems met later (in the form, a length, the tooling), shown where their values stand in the file. */
@@ -30,10 +42,21 @@ function problemsOfIssue(issue: z.core.$ZodIssue, source: JsonSource, prefix: st
       ),
     );
   }
-  const missing = issue.input === undefined;
+  const value = valueAt(source.value, path);
+  const missing = value === undefined;
   const code = missing ? `${prefix}.missing` : `${prefix}.unusable`;
-  const found = missing ? 'nothing' : inWords(issue.input);
+  const found = missing ? 'nothing' : inWords(value);
   return [problemAt(source, path, code, found, issue.message, (p) => placeOfValue(source, p))];
+}
+
+function valueAt(value: unknown, path: JsonPath): unknown {
+  return path.reduce<unknown>(
+    (inside, step) =>
+      typeof inside === 'object' && inside !== null && Object.hasOwn(inside, step)
+        ? (inside as Record<string | number, unknown>)[step]
+        : undefined,
+    value,
+  );
 }
 
 function problemAt(
