@@ -11,6 +11,7 @@ import { plunge } from './plunge.ts';
 import type { Rule } from './rule.ts';
 import { runOn } from './run-on.ts';
 import { sawBlade } from './saw-blade.ts';
+import { shortGrain } from './short-grain.ts';
 import { templateWhole } from './template-whole.ts';
 import { wideSplay } from './wide-splay.ts';
 import { woodLeft } from './wood-left.ts';
@@ -26,6 +27,7 @@ const RULES: readonly Rule[] = [
   cutterSize,
   runOn,
   grainOfCuts,
+  shortGrain,
   wideSplay,
   sawBlade,
   holding,

@@ -213,6 +213,25 @@ describe('grain, splay and saw', () => {
     expect(found.at).toEqual({ x: 75, y: 350 });
   });
 
+  test('a whole leg cut across the grain stops the work from 1:5 on, and is a caution from 1:10', () => {
+    const slope = (run: number) => {
+      const part = partOf(rectangle(60, 700, ends), { grain: Math.PI / 2 - Math.atan(1 / run) });
+      const found = find(check(part, bearingTooling(19)), 'part.short-grain');
+      return found && [found.severity, Number(found.measured!.value.toFixed(6))];
+    };
+    expect(slope(12)).toBeUndefined();
+    expect(slope(9)).toEqual(['caution', Number((1 / 9).toFixed(6))]);
+    expect(slope(4)).toEqual(['stop', 0.25]);
+  });
+
+  test('an arm across the grain of its leg is a caution at the arm', () => {
+    const found = find(check(partOf(hollowLeg(60)), bearingTooling(19)), 'part.short-grain')!;
+    expect(found.severity).toBe('caution');
+    expect(found.edges).toEqual(expect.arrayContaining(['arm', 'head']));
+    expect(found.message).toContain('between arm and head at 90°');
+    expect(found.at!.y).toBeCloseTo(510, 6);
+  });
+
   test('a leg that leans more than 15° is a caution, a rail that lies is none', () => {
     const leaning = (degrees: number) => {
       const lean = (degrees * Math.PI) / 180;

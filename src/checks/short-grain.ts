@@ -1,0 +1,116 @@
+import type { Finding } from '../core/index.ts';
+import {
+  add,
+  chordAlong,
+  cross,
+  directionAt,
+  dot,
+  type Edge,
+  leftOf,
+  lengthOf,
+  middle,
+  nearestOnEdges,
+  pointAt,
+  polar,
+  type Region,
+  scale,
+  subtract,
+  unit,
+  type Vec,
+} from '../geometry/index.ts';
+import { GRAIN_SLOPE } from '../materials/index.ts';
+import type { SketchedPart } from '../sketch/index.ts';
+import type { Rule } from './rule.ts';
+
+/** A place where two edges run side by side, and which way the limb between them runs. */
+interface Limb {
+  readonly at: Vec;
+  readonly axis: Vec;
+  readonly edges: readonly [string, string];
+}
+
+/** mm between the places looked at along an edge. */
+const STEP = 60;
+
+/** Sine of the angle within which two edges run side by side. */
+const SIDE_BY_SIDE = 0.5;
+
+/** A limb is at least this many times longer than wide; less is a corner or a foot, and carries no bending. */
+const SLENDER = 2;
+
+/**
+ * Does the grain cross a limb so steeply that it breaks? Slope is rise over run of the grain against the limb's own length.
+ * The part as a whole, along its centre line, must not be steeper than the limit for loaded legs; a limb of it is a caution.
+ */
+export const shortGrain: Rule = (part) => {
+  const { from, to } = part.centreLine;
+  const whole = slopeAgainst(part, subtract(to, from));
+  if (whole >= GRAIN_SLOPE.caution) {
+    const severity = whole >= GRAIN_SLOPE.stop ? 'stop' : 'caution';
+    return [describe(part, whole, severity, [], middle(from, to), 'the part')];
+  }
+  const steep = limbsOf(part.region)
+    .map((limb) => ({ ...limb, slope: slopeAgainst(part, limb.axis) }))
+    .filter(({ slope }) => slope >= GRAIN_SLOPE.caution);
+  if (steep.length === 0) return [];
+  const worst = steep.reduce((a, b) => (b.slope > a.slope ? b : a));
+  const edges = [...new Set(steep.flatMap((limb) => limb.edges))];
+  const where = `the limb between ${worst.edges.join(' and ')}`;
+  return [describe(part, worst.slope, 'caution', edges, worst.at, where)];
+};
+
+function describe(
+  part: SketchedPart,
+  slope: number,
+  severity: Finding['severity'],
+  edges: readonly string[],
+  at: Vec,
+  where: string,
+): Finding {
+  const words =
+    slope > 1 ? `${Math.round((Math.atan(slope) * 180) / Math.PI)}°` : `1:${(1 / slope).toFixed(1)}`;
+  return {
+    code: 'part.short-grain',
+    severity,
+    part: part.name,
+    edges,
+    at,
+    message: `The grain crosses ${where} at ${words}: short grain. At 1:10 four fifths of the strength is left, at 1:5 about half.`,
+    // A grain square to a limb has no finite slope.
+    measured: { value: Math.min(slope, STEEPEST), unit: 'none' },
+    limit: { value: GRAIN_SLOPE.caution, unit: 'none' },
+    cure: 'Turn the part on the board so that the grain follows it, take a board whose grain sweeps with it, or laminate it.',
+  };
+}
+
+const STEEPEST = 1000;
+
+function slopeAgainst({ grain }: SketchedPart, axis: Vec): number {
+  const along = polar(grain);
+  return Math.abs(cross(axis, along)) / Math.abs(dot(axis, along));
+}
+
+function limbsOf(region: Region): Limb[] {
+  const edges = [region.outer, ...region.holes].flatMap((loop) => loop.edges);
+  return edges.flatMap((edge) => {
+    const count = Math.max(1, Math.round(lengthOf(edge) / STEP));
+    return Array.from({ length: count }, (_, k) => limbAt(region, edges, edge, (k + 0.5) / count)).filter(
+      (limb) => limb !== undefined,
+    );
+  });
+}
+
+function limbAt(region: Region, edges: readonly Edge[], edge: Edge, t: number): Limb | undefined {
+  const start = pointAt(edge, t);
+  const along = directionAt(edge, t);
+  const across = chordAlong([region], start, leftOf(along));
+  if (across === undefined) return undefined;
+  const end = nearestOnEdges(edges, across.to);
+  const other = edges[end.index]!;
+  const back = directionAt(other, end.t);
+  if (Math.abs(cross(along, back)) > SIDE_BY_SIDE) return undefined;
+  const axis = unit(add(along, scale(back, Math.sign(dot(along, back)))));
+  const at = middle(across.from, across.to);
+  const long = chordAlong([region], at, axis)?.length ?? 0;
+  return long < SLENDER * across.length ? undefined : { at, axis, edges: [edge.tag.id, other.tag.id] };
+}
