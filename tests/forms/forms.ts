@@ -71,7 +71,7 @@ export function edgeCalled(part: SketchedPart, id: string): Edge {
 
 /** The part's outline as it stands in the base, face side towards us: turned about its origin until up is +y. */
 export function standing(part: SketchedPart): SketchedPart {
-  return { ...part, region: transformRegion(turnBy(Math.PI / 2 - part.up), part.region) };
+  return { ...part, region: transformRegion(part.region, turnBy(Math.PI / 2 - part.up)) };
 }
 
 /** Lowest and highest place of a part that stands. */
