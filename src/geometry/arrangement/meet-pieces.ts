@@ -197,7 +197,9 @@ function meetArcs(pieces: Pieces, cuts: Cuts, i: number, j: number): void {
   const fx = cx + ux * reach;
   const fy = cy + uy * reach;
   if (outside <= cuts.touch || inside <= cuts.touch) {
-    offerCrossing(pieces, cuts, i, j, met, fx, fy);
+    // On the circle itself: where centres lie close together the foot may be far from it, the lens being long and thin.
+    const side = reach > 0 ? small : -small;
+    offerCrossing(pieces, cuts, i, j, met, cx + ux * side, cy + uy * side);
     return;
   }
   const half = Math.sqrt(inside * outside * (d + gap) * (small + large + d)) / (2 * d);

@@ -72,8 +72,14 @@ function meetCircles(a: Arc, b: Arc, tolerance: number): CarrierMeeting {
   const towards = small === a ? along : scale(along, -1);
   const reach = (d + ((small.radius - large.radius) * (small.radius + large.radius)) / d) / 2;
   const clamped = Math.max(-small.radius, Math.min(small.radius, reach));
+  // A touch lies on the circle itself: where centres lie close together the foot may be far from it, the lens being long and thin.
+  if (outside <= tolerance || inside <= tolerance) {
+    return {
+      kind: 'tangent',
+      points: [add(small.centre, scale(towards, (reach < 0 ? -1 : 1) * small.radius))],
+    };
+  }
   const foot = add(small.centre, scale(towards, clamped));
-  if (outside <= tolerance || inside <= tolerance) return { kind: 'tangent', points: [foot] };
   const half = Math.sqrt(inside * outside * (d + Math.abs(gap)) * (a.radius + b.radius + d)) / (2 * d);
   const side = scale(leftOf(towards), half);
   return { kind: 'points', points: [subtract(foot, side), add(foot, side)] };

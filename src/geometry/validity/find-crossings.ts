@@ -9,6 +9,9 @@ import { add, distance, dot, length, middle, scale, subtract } from '../vec.ts';
 import type { Fault } from './fault.ts';
 import type { PlacedLoop } from './placed-loop.ts';
 
+/** Well below what the kernel takes for a touch, so that what it keeps apart by a hair is not called one. */
+const TOUCH = CARRIER_TOLERANCE / 10;
+
 interface PlacedEdge {
   readonly edge: Edge;
   readonly number: number;
@@ -41,7 +44,7 @@ export function findCrossings(loops: readonly PlacedLoop[]): Fault[] {
 }
 
 function faultBetween(a: PlacedEdge, b: PlacedEdge): Fault | undefined {
-  const found = intersectEdges(a.edge, b.edge, CARRIER_TOLERANCE);
+  const found = intersectEdges(a.edge, b.edge, TOUCH);
   const sameLoop = a.loop === b.loop;
   switch (found.kind) {
     case 'none':
