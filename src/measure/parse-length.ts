@@ -32,7 +32,7 @@ function readLength(text: string, bare: LengthUnit): Reading {
   const after = skipBlanks(text, unit.end);
   if (after === text.length) return inRange(sign * mm, start);
   if (unit.unit !== 'ft') return trailing(after);
-  return addInches(text, { mm, sign, after, start, whole: first.numeral });
+  return addInches(text, { sign, after, start, whole: first.numeral });
 }
 
 /** No unit: what was chosen, unless a fraction shows that inches may be meant. */
@@ -57,7 +57,6 @@ function readBare(text: string, numeral: Numeral, sign: 1 | -1, bare: LengthUnit
 function addInches(
   text: string,
   feet: {
-    readonly mm: number;
     readonly sign: 1 | -1;
     readonly after: number;
     readonly start: number;
@@ -83,7 +82,8 @@ function addInches(
     const message = 'inches after feet must be less than 12';
     return { refusal: { at: start, code: 'inches', message, expected: 'less than 12 in' } };
   }
-  return inRange(feet.sign * (feet.mm + inches.numeral.value * MM_PER.in), 0);
+  // Summed as inches, so that 2' 4 3/4" and 28 3/4" are the same to the last bit.
+  return inRange(feet.sign * (feet.whole.value * 12 + inches.numeral.value) * MM_PER.in, 0);
 }
 
 function refuseNumber(refusal: Refusal): Reading {

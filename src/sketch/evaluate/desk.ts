@@ -4,7 +4,6 @@ import {
   add,
   leftOf,
   POSITION_TOLERANCE,
-  polar,
   subtract,
   unit,
   type Vec,
@@ -14,6 +13,7 @@ import { compute, type Value } from '../expression/compute.ts';
 import type { LineRef } from '../schema/construction.ts';
 import type { Coordinates, Expression } from '../schema/expression.ts';
 import { type Place, placeWithin } from '../source/place.ts';
+import { headingOf } from './heading.ts';
 import type { Sheet } from './sheet.ts';
 import { show } from './show.ts';
 
@@ -106,12 +106,12 @@ export function openDesk(sheet: Sheet): Desk {
     straight: (line) => {
       if (!isPair(line)) {
         const plane = value(line) as Plane | undefined;
-        return plane && { at: plane.through, direction: leftOf(polar(plane.facing)) };
+        return plane && { at: plane.through, direction: leftOf(headingOf(plane.facing)) };
       }
       const at = point(line[0]);
       const other = value(line[1]) as Vec | number | undefined;
       if (at === undefined || other === undefined) return undefined;
-      if (typeof other === 'number') return { at, direction: polar(other) };
+      if (typeof other === 'number') return { at, direction: headingOf(other) };
       const along = subtract(other, at);
       if (Math.hypot(along.x, along.y) > POSITION_TOLERANCE) return { at, direction: unit(along) };
       const message = 'the two points of this line are the same place';

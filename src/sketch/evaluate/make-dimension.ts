@@ -1,8 +1,9 @@
-import { angleOf, distance, dot, pointAt, polar, type Region, subtract } from '../../geometry/index.ts';
+import { angleOf, distance, dot, pointAt, type Region, subtract } from '../../geometry/index.ts';
 import type { KeyDimension } from '../api.ts';
 import type { DimensionSpec } from '../schema/construction.ts';
 import type { Place } from '../source/place.ts';
 import type { Desk } from './desk.ts';
+import { headingOf } from './heading.ts';
 
 /** A figure printed beside the pattern; nothing when it cannot be measured. */
 export function makeDimension(
@@ -35,7 +36,7 @@ export function makeDimension(
   if (points === undefined || along === undefined) return undefined;
   const [from, to] = points;
   if (along === 'free') return { kind: 'length', name, label, from, to, value: distance(from, to) };
-  const value = Math.abs(dot(subtract(to, from), polar(along)));
+  const value = Math.abs(dot(subtract(to, from), headingOf(along)));
   return { kind: 'length', name, label, from, to, along, value };
 }
 

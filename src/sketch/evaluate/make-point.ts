@@ -1,10 +1,11 @@
-import { add, between, distance, lengthOf, pointAt, polar, type Vec } from '../../geometry/index.ts';
+import { add, between, distance, lengthOf, pointAt, scale, type Vec } from '../../geometry/index.ts';
 import { keyOf } from '../form/check-cycles.ts';
 import { edgeName } from '../form/outline-names.ts';
 import type { DrawnEdge } from '../outline/drawn-edge.ts';
 import type { PointSpec } from '../schema/construction.ts';
 import type { Place } from '../source/place.ts';
 import { crossingOf, type Desk, dropOnto, mirrorOver } from './desk.ts';
+import { headingOf } from './heading.ts';
 import { show } from './show.ts';
 
 type Along = Extract<PointSpec, { along: unknown }>;
@@ -32,7 +33,7 @@ export function makePoint(spec: PointSpec, place: Place, desk: Desk): Vec | unde
     const [p, about, by] = [desk.point(spec.turn), desk.point(spec.about), desk.figure(spec.by)];
     if (p === undefined || about === undefined || by === undefined) return undefined;
     const arm = { x: p.x - about.x, y: p.y - about.y };
-    const [c, s] = [Math.cos(by), Math.sin(by)];
+    const { x: c, y: s } = headingOf(by);
     return add(about, { x: c * arm.x - s * arm.y, y: s * arm.x + c * arm.y });
   }
   const p = desk.point('mirror' in spec ? spec.mirror : spec.drop);
@@ -45,7 +46,9 @@ function makeFrom(spec: Extract<PointSpec, { from: unknown }>, desk: Desk): Vec 
   const from = desk.point(spec.from);
   if (spec.by !== undefined && spec.toward !== undefined) {
     const [by, toward] = [desk.figure(spec.by), desk.figure(spec.toward)];
-    return from && by !== undefined && toward !== undefined ? add(from, polar(toward, by)) : undefined;
+    return from && by !== undefined && toward !== undefined
+      ? add(from, scale(headingOf(toward), by))
+      : undefined;
   }
   const x = spec.over === undefined ? 0 : desk.figure(spec.over);
   const y = spec.up === undefined ? 0 : desk.figure(spec.up);

@@ -126,6 +126,15 @@ function checkOutline(
       );
     }
   }
+  if (outline.mirror !== undefined) {
+    const suffix = `_${outline.mirror.suffix.text}`;
+    const names = [...seen.keys(), ...Object.keys(outline.corners ?? {})];
+    const clash = names.find((each) => names.includes(`${each}${suffix}`));
+    if (clash !== undefined) {
+      const message = `${name} has an edge called ${clash}${suffix} already: change a name or the suffix`;
+      complaints.add(outline.mirror.suffix.place, 'form.twice', message);
+    }
+  }
   const corners = cornerNames(outline);
   for (const corner of Object.keys(outline.corners ?? {})) {
     const place = placeOf(`${path}.corners`, corner);

@@ -128,7 +128,8 @@ function cutCorners(whole: readonly Side[], spec: OutlineSpec, desk: Desk): read
 
 /** No edge may cross or touch another: otherwise both are named, and the place. */
 function isSound(name: string, outline: Outline, drawn: readonly DrawnEdge[], desk: Desk): boolean {
-  const [fault] = findFaults([{ outer: outline, holes: [] }]);
+  const faults = findFaults([{ outer: outline, holes: [] }]);
+  const fault = faults.find(({ kind }) => kind === 'self-crossing') ?? faults[0];
   if (fault === undefined) return true;
   const at = showPoint(fault.at, desk.sheet.style);
   const first = outline.edges[fault.edge]!;

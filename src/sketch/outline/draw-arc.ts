@@ -47,7 +47,7 @@ function byRadius(spec: ArcSpec, asked: NonNullable<ArcSpec['radius']>, stroke: 
   const turn = turnOf(spec);
   const height = Math.sqrt(Math.max(0, radius * radius - (span * span) / 4)) * (spec.long === 'yes' ? -1 : 1);
   const centre = add(middle(from, to), scale(leftOf(unit(subtract(to, from))), turn * height));
-  return arc(from, to, centre, turn, tag);
+  return { ...arc(from, to, centre, turn, tag), radius: Math.max(radius, span / 2) };
 }
 
 function byRise(spec: ArcSpec, asked: NonNullable<ArcSpec['rise']>, stroke: Stroke): Edge | undefined {
@@ -87,8 +87,8 @@ function throughPoint(asked: NonNullable<ArcSpec['through']>, stroke: Stroke): E
   // Centre of the circle through three points, from the squares of the two arms at `from`.
   const [c2, a2] = [dot(chord, chord), dot(arm, arm)];
   const centre = add(from, {
-    x: (arm.y * c2 - chord.y * a2) / (-2 * area),
-    y: (chord.x * a2 - arm.x * c2) / (-2 * area),
+    x: (arm.y * c2 - chord.y * a2) / (2 * area),
+    y: (chord.x * a2 - arm.x * c2) / (2 * area),
   });
   return arc(from, to, centre, area < 0 ? 1 : -1, tag);
 }

@@ -1,4 +1,5 @@
-import { directionAt, type Edge, fairBatten, polar, type Vec } from '../../geometry/index.ts';
+import { directionAt, type Edge, fairBatten, type Vec } from '../../geometry/index.ts';
+import { headingOf } from '../evaluate/heading.ts';
 import type { EdgeSpec } from '../schema/construction.ts';
 import type { Stroke } from './draw-edge.ts';
 
@@ -13,7 +14,7 @@ export function drawBatten(spec: BattenSpec, stroke: Stroke): readonly Edge[] | 
   if (through === undefined || leaving === undefined || arriving === undefined) return undefined;
   const directions = {
     ...(leaving === 'free' ? {} : { leaving }),
-    ...(arriving === 'free' ? {} : { arriving: polar(arriving) }),
+    ...(arriving === 'free' ? {} : { arriving: headingOf(arriving) }),
   };
   const batten = fairBatten([from, ...through, to], directions, tag);
   if (batten.ok) return batten.edges;
@@ -44,7 +45,7 @@ function leavingOf(spec: BattenSpec, { before, tag, desk }: Stroke): Vec | 'free
   if (spec.leaving === undefined) return 'free';
   if (spec.leaving !== 'smooth') {
     const angle = desk.figure(spec.leaving);
-    return angle === undefined ? undefined : polar(angle);
+    return angle === undefined ? undefined : headingOf(angle);
   }
   if (before !== undefined) return directionAt(before.pieces.at(-1)!, 1);
   const message = `${tag.id} is the first edge drawn: there is none before it to follow smoothly`;

@@ -81,7 +81,7 @@ export function fitRound(
   const exactFrom = kept.before.at(-1)?.to ?? before[0]!.from;
   const exactTo = kept.after[0]?.from ?? after.at(-1)!.to;
   if (distance(exactFrom, exactTo) <= POSITION_TOLERANCE) return undefined;
-  return { ...kept, round: arc(exactFrom, exactTo, centre, turn, tag) };
+  return { ...kept, round: { ...arc(exactFrom, exactTo, centre, turn, tag), radius } };
 }
 
 /** The largest radius that fits, mm, to within 1e-9 mm; 0 when none does. `above` is a radius that does not. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isScalar } from '../source/place.ts';
 import { complain } from './complaint.ts';
 
 /**
@@ -8,11 +9,7 @@ import { complain } from './complaint.ts';
 export function byHead<const T extends Readonly<Record<string, z.ZodType>>>(what: string, shapes: T) {
   return z.unknown().transform((input, context): z.output<T[keyof T]> => {
     const heads = Object.keys(shapes);
-    const isMap =
-      typeof input === 'object' &&
-      input !== null &&
-      !Array.isArray(input) &&
-      !('text' in input && 'place' in input);
+    const isMap = typeof input === 'object' && input !== null && !Array.isArray(input) && !isScalar(input);
     const head = isMap ? heads.find((each) => Object.hasOwn(input, each)) : undefined;
     if (head === undefined) {
       const expected = `a map with ${heads.join(', ')}`;

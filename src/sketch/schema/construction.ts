@@ -1,7 +1,10 @@
 import { z } from 'zod';
+import { isScalar } from '../source/place.ts';
 import { byHead } from './by-head.ts';
 import { expression, pointOrCoordinates, scalar } from './expression.ts';
 import { nameText, oneOf, words } from './names.ts';
+import { pick } from './pick.ts';
+import { mapOf, namesOf } from './shapes.ts';
 
 const length = expression('length');
 const angle = expression('angle');
@@ -12,9 +15,15 @@ const when = expression('flag').optional();
 const twoPoints = z.tuple([point, point], { error: 'two points in [ ]' });
 
 /** A line without end: two points, a point and a direction, or a plane. */
-const lineRef = z.union([expression('plane'), z.tuple([point, expression('point or angle')])], {
-  error: 'a line: [point, point], [point, direction] or a plane',
-});
+const lineRef = pick(
+  [
+    expression('plane'),
+    z.tuple([point, expression('point or angle')], {
+      error: 'a line: [point, point], [point, direction] or a plane',
+    }),
+  ],
+  (input) => (isScalar(input) ? 0 : 1),
+);
 
 /** `outline.edge`. */
 const edgeRef = scalar('an edge, written outline.edge').transform((source, context) => {
@@ -28,35 +37,35 @@ const share = number.optional();
 const by = length.optional();
 
 const pointMap = byHead('a point', {
-  at: z.strictObject({ at: pointOrCoordinates }),
-  from: z
-    .strictObject({ from: point, over: by, up: by, by, toward: angle.optional() })
-    .refine(
-      (p) =>
-        (p.by === undefined) === (p.toward === undefined) &&
-        (p.by === undefined) !== (p.over === undefined && p.up === undefined),
-      {
-        error: 'from with over and up, or with by and toward',
-      },
-    ),
-  between: z
-    .strictObject({ between: twoPoints, share, by })
-    .refine((p) => (p.share === undefined) !== (p.by === undefined), {
+  at: mapOf({ at: pointOrCoordinates }),
+  from: mapOf({ from: point, over: by, up: by, by, toward: angle.optional() }).refine(
+    (p) =>
+      (p.by === undefined) === (p.toward === undefined) &&
+      (p.by === undefined) !== (p.over === undefined && p.up === undefined),
+    {
+      error: 'from with over and up, or with by and toward',
+    },
+  ),
+  between: mapOf({ between: twoPoints, share, by }).refine(
+    (p) => (p.share === undefined) !== (p.by === undefined),
+    {
       error: 'between with share or with by',
-    }),
-  cross: z.strictObject({ cross: z.tuple([lineRef, lineRef], { error: 'two lines in [ ]' }) }),
-  along: z
-    .strictObject({ along: edgeRef, by, back: by, share })
-    .refine((p) => [p.by, p.back, p.share].filter((each) => each !== undefined).length === 1, {
+    },
+  ),
+  cross: mapOf({ cross: z.tuple([lineRef, lineRef], { error: 'two lines in [ ]' }) }),
+  along: mapOf({ along: edgeRef, by, back: by, share }).refine(
+    (p) => [p.by, p.back, p.share].filter((each) => each !== undefined).length === 1,
+    {
       error: 'along with one of by, back and share',
-    }),
-  mirror: z.strictObject({ mirror: point, over: lineRef }),
-  turn: z.strictObject({ turn: point, about: point, by: angle }),
-  drop: z.strictObject({ drop: point, onto: lineRef }),
+    },
+  ),
+  mirror: mapOf({ mirror: point, over: lineRef }),
+  turn: mapOf({ turn: point, about: point, by: angle }),
+  drop: mapOf({ drop: point, onto: lineRef }),
 });
 
-export const pointSpec = z.union([pointOrCoordinates, pointMap]);
-export const planeSpec = z.strictObject({ through: point, facing: angle });
+export const pointSpec = pick([pointOrCoordinates, pointMap], (input) => (isScalar(input) ? 0 : 1));
+export const planeSpec = mapOf({ through: point, facing: angle });
 
 const role = oneOf('routed', 'sawn', 'joint', 'left');
 const edgeCommon = { to: point, corner: nameText.optional(), role, when };
@@ -64,18 +73,17 @@ const bows = oneOf('left', 'right');
 const yes = oneOf('yes');
 
 const edgeSpec = byHead('an edge', {
-  line: z.strictObject({ line: nameText, ...edgeCommon }),
-  arc: z
-    .strictObject({
-      arc: nameText,
-      ...edgeCommon,
-      radius: by,
-      rise: by,
-      through: point.optional(),
-      smooth: yes.optional(),
-      bows: bows.optional(),
-      long: oneOf('yes', 'no').optional(),
-    })
+  line: mapOf({ line: nameText, ...edgeCommon }),
+  arc: mapOf({
+    arc: nameText,
+    ...edgeCommon,
+    radius: by,
+    rise: by,
+    through: point.optional(),
+    smooth: yes.optional(),
+    bows: bows.optional(),
+    long: oneOf('yes', 'no').optional(),
+  })
     .refine(
       (arc) =>
         [arc.radius, arc.rise, arc.through, arc.smooth].filter((each) => each !== undefined).length === 1,
@@ -87,78 +95,76 @@ const edgeSpec = byHead('an edge', {
       error: 'bows: left or right, with radius or rise and with nothing else',
     })
     .refine((arc) => arc.long === undefined || arc.radius !== undefined, { error: 'long only with radius' }),
-  batten: z.strictObject({
+  batten: mapOf({
     batten: nameText,
     ...edgeCommon,
     through: z.array(point, { error: 'points in [ ]' }).optional(),
-    leaving: angleOrSmooth(),
+    leaving: pick([oneOf('smooth'), angle], (input) =>
+      isScalar(input) && input.text === 'smooth' ? 0 : 1,
+    ).optional(),
     arriving: angle.optional(),
   }),
 });
 
-function angleOrSmooth() {
-  const smooth = scalar('smooth').refine((source) => source.text === 'smooth');
-  return z.union([smooth.transform(() => 'smooth' as const), angle]).optional();
-}
-
 const cornerSpec = byHead('a corner', {
-  round: z.strictObject({ round: length, role: role.optional(), when }),
-  chamfer: z.strictObject({ chamfer: length, leaving: by, role: role.optional(), when }),
+  round: mapOf({ round: length, role: role.optional(), when }),
+  chamfer: mapOf({ chamfer: length, leaving: by, role: role.optional(), when }),
 });
 
-export const outlineSpec = z.strictObject({
+export const outlineSpec = mapOf({
   start: point,
   corner: nameText.optional(),
   edges: z.array(edgeSpec, { error: 'a list of edges' }),
-  corners: z.record(z.string(), cornerSpec, { error: 'a map of corners' }).optional(),
-  mirror: z.strictObject({ over: lineRef, suffix: nameText }).optional(),
+  corners: namesOf(cornerSpec, 'a map of corners').optional(),
+  mirror: mapOf({ over: lineRef, suffix: nameText }).optional(),
 });
 
 const openingCommon = { label: words, plunge: point.optional(), when };
 
 export const openingSpec = byHead('an opening', {
-  outline: z.strictObject({ ...openingCommon, outline: nameText, plunge: point }),
-  circle: z.strictObject({
+  outline: mapOf({ ...openingCommon, outline: nameText, plunge: point }),
+  circle: mapOf({
     ...openingCommon,
     role: role.optional(),
-    circle: z
-      .strictObject({ centre: point, diameter: by, radius: by })
-      .refine((circle) => (circle.diameter === undefined) !== (circle.radius === undefined), {
+    circle: mapOf({ centre: point, diameter: by, radius: by }).refine(
+      (circle) => (circle.diameter === undefined) !== (circle.radius === undefined),
+      {
         error: 'a centre with a diameter or a radius',
-      }),
+      },
+    ),
   }),
-  slot: z.strictObject({
+  slot: mapOf({
     ...openingCommon,
     role: role.optional(),
-    slot: z.strictObject({ from: point, to: point, width: length }),
+    slot: mapOf({ from: point, to: point, width: length }),
   }),
 });
 
 const dimensionSpec = byHead('a dimension', {
-  between: z.strictObject({ label: words, between: twoPoints, along: angle.optional(), when }),
-  angle: z.strictObject({
+  between: mapOf({ label: words, between: twoPoints, along: angle.optional(), when }),
+  angle: mapOf({
     label: words,
     angle: z.tuple([point, point, point], { error: 'three points in [ ]' }),
     when,
   }),
-  radius: z.strictObject({ label: words, radius: scalar('the identity of an edge'), when }),
+  radius: mapOf({ label: words, radius: scalar('the identity of an edge'), when }),
 });
 
-export const partSpec = z.strictObject({
+export const partSpec = mapOf({
   label: words,
   outline: nameText,
   openings: z.array(nameText, { error: 'a list of openings' }).optional(),
   thickness: length,
   grain: angle,
   up: angle,
-  quantity: z.strictObject({ left: number, right: number }),
+  quantity: mapOf({ left: number, right: number }),
   centre_line: twoPoints,
-  joints: z.record(z.string(), z.strictObject({ label: words, from: point, to: point, when })).optional(),
-  dimensions: z.record(z.string(), dimensionSpec).optional(),
+  joints: namesOf(mapOf({ label: words, from: point, to: point, when }), 'a map of joints').optional(),
+  dimensions: namesOf(dimensionSpec, 'a map of dimensions').optional(),
   when,
 });
 
-export const checkSpec = z.strictObject({ needs: expression('flag'), say: words, when });
+export const checkSpec = mapOf({ needs: expression('flag'), say: words, when });
 
 export type LineRef = z.output<typeof lineRef>;
 export type EdgeRef = z.output<typeof edgeRef>;

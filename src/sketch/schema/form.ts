@@ -4,6 +4,7 @@ import { checkSpec, openingSpec, outlineSpec, partSpec, planeSpec, pointSpec } f
 import { expression, scalar } from './expression.ts';
 import { namedInExpressions, words } from './names.ts';
 import { parameter } from './parameter.ts';
+import { mapOf, namesOf } from './shapes.ts';
 
 /** The grammar that this library reads. */
 const GRAMMAR = '1';
@@ -28,7 +29,7 @@ const grammar = matching(new RegExp(`^${GRAMMAR}$`), `grammar ${GRAMMAR}, the on
 const version = matching(/^[1-9]\d{0,5}$/, 'a whole number from 1').transform(Number);
 
 /** A form file as data: expressions read, kinds and references not yet checked. README.md gives the grammar in words. */
-export const formSchema = z.strictObject({
+export const formSchema = mapOf({
   form: matching(/^[a-z][a-z0-9]*(?:-[a-z0-9]+){0,8}$/, 'a name in small letters with hyphens'),
   grammar,
   version,
@@ -38,9 +39,9 @@ export const formSchema = z.strictObject({
   values: namedInExpressions(expression('anything')).optional(),
   points: namedInExpressions(pointSpec).optional(),
   planes: namedInExpressions(planeSpec).optional(),
-  outlines: z.record(z.string(), outlineSpec, { error: 'a map of outlines' }),
-  openings: z.record(z.string(), openingSpec, { error: 'a map of openings' }).optional(),
-  parts: z.record(z.string(), partSpec, { error: 'a map of parts' }),
+  outlines: namesOf(outlineSpec, 'a map of outlines'),
+  openings: namesOf(openingSpec, 'a map of openings').optional(),
+  parts: namesOf(partSpec, 'a map of parts'),
   checks: z.array(checkSpec, { error: 'a list of checks' }).optional(),
 });
 

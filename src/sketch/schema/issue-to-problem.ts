@@ -7,6 +7,8 @@ import type { Complaint } from './complaint.ts';
 type Issue = z.core.$ZodIssue;
 
 const MOST_PROBLEMS = 20;
+/** Sections that later grammars will have: parts in space, what trims them, what can be pulled on a screen. */
+const LATER: readonly string[] = ['frames', 'trims', 'handles'];
 
 /** Problems with their places from what the schema has to say, in the order of the file. */
 export function issuesToProblems(
@@ -31,9 +33,15 @@ function toProblems(issue: Issue, places: ReadonlyMap<string, Place>, keys: read
   }
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => {
-      const near = suggest(key, keys);
+      const at = places.get(`${path}#${key}`) ?? place;
+      if (path === '' && LATER.includes(key)) {
+        const message = `"${key}" belongs to a later grammar: this one is 1`;
+        return { code: 'form.later', message, found: key, ...at };
+      }
+      // A key of the grammar that does not belong here was not misspelt.
+      const near = keys.includes(key) ? undefined : suggest(key, keys);
       const message = `there is no "${key}" in ${path === '' ? 'a form' : path}${near === undefined ? '' : `: did you mean "${near}"?`}`;
-      return { code: 'form.unknown-key', message, found: key, ...(places.get(`${path}#${key}`) ?? place) };
+      return { code: 'form.unknown-key', message, found: key, ...at };
     });
   }
   const missing = !places.has(path);

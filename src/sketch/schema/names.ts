@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { isReserved } from '../expression/words.ts';
 import { complain } from './complaint.ts';
 import { scalar } from './expression.ts';
+import { namesOf } from './shapes.ts';
 
 const NAME = /^[a-z][a-z0-9_]{0,39}$/;
 
@@ -17,7 +18,7 @@ export const nameText = scalar('a name').transform((source, context) => {
 
 /** Named things that expressions mention, so that words of the language cannot be their names. */
 export function namedInExpressions<T extends z.ZodType>(item: T) {
-  return z.record(z.string(), item, { error: 'a map of names' }).superRefine((map, context) => {
+  return namesOf(item, 'a map of names').superRefine((map, context) => {
     for (const name of Object.keys(map)) {
       if (!isReserved(name)) continue;
       const message = `"${name}" has a meaning in expressions, so nothing can be called by it`;

@@ -4,6 +4,7 @@ import type { Scalar } from '../source/place.ts';
 import { complain } from './complaint.ts';
 import { scalar } from './expression.ts';
 import { oneOf, words } from './names.ts';
+import { mapOf, namesOf } from './shapes.ts';
 
 interface Told {
   readonly label: string;
@@ -30,20 +31,20 @@ export type Parameter = Told &
 const told = { label: words, help: words };
 const figure = scalar('a figure with its unit');
 
-const numeric = z.strictObject({
+const numeric = mapOf({
   ...told,
   kind: oneOf('length', 'angle', 'ratio', 'count'),
   default: figure,
   least: figure,
   most: figure,
 });
-const choice = z.strictObject({
+const choice = mapOf({
   ...told,
   kind: oneOf('choice'),
   default: scalar('one of its options'),
-  options: z.record(z.string(), words, { error: 'a map of options' }),
+  options: namesOf(words, 'a map of options'),
 });
-const yesNo = z.strictObject({ ...told, kind: oneOf('yes-no'), default: oneOf('yes', 'no') });
+const yesNo = mapOf({ ...told, kind: oneOf('yes-no'), default: oneOf('yes', 'no') });
 const unknownKind = z.looseObject({
   ...told,
   kind: oneOf('length', 'angle', 'ratio', 'count', 'choice', 'yes-no'),

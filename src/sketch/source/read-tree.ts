@@ -22,6 +22,8 @@ export interface SourceTree {
 
 /** Names in a form: words that no language gives a meaning of its own to. */
 const KEY = /^[a-z][a-z0-9_]{0,39}$/;
+/** More problems than anyone reads at once. */
+const MOST_PROBLEMS = 20;
 const FORBIDDEN = new Set(['constructor', 'prototype']);
 
 interface Walk {
@@ -45,6 +47,17 @@ export function readTree(text: string, file: string): Result<SourceTree> {
   const documents = compose(walk);
   if (documents === undefined) return fail(...walk.problems);
   const [first, second] = documents;
+  if (second !== undefined) {
+    return fail(
+      problemAt(walk, 'form.documents', 'a form is one document', second.range[0], '', 'one document'),
+    );
+  }
+  for (const error of first?.errors ?? []) {
+    const message = error.message.split(' at line ')[0]!.replace(/\s+/g, ' ').trim();
+    walk.problems.push(problemAt(walk, 'form.yaml', message, error.pos[0], '', 'YAML'));
+    if (walk.problems.length >= MOST_PROBLEMS) break;
+  }
+  if (walk.problems.length > 0) return fail(...walk.problems);
   if (first === undefined || first.contents === null) {
     return fail({
       code: 'form.empty',
@@ -55,17 +68,6 @@ export function readTree(text: string, file: string): Result<SourceTree> {
       expected: 'a form',
     });
   }
-  if (second !== undefined) {
-    return fail(
-      problemAt(walk, 'form.documents', 'a form is one document', second.range[0], '', 'one document'),
-    );
-  }
-  for (const error of first.errors) {
-    const message = error.message.split(' at line ')[0]!.replace(/\s+/g, ' ').trim();
-    walk.problems.push(problemAt(walk, 'form.yaml', message, error.pos[0], '', 'YAML'));
-    if (walk.problems.length >= 10) break;
-  }
-  if (walk.problems.length > 0) return fail(...walk.problems);
   const tree = treeOf(walk, first.contents, '', 0);
   if (tree === undefined || walk.problems.length > 0) return fail(...walk.problems);
   return ok({ tree, places: walk.places });
@@ -101,6 +103,7 @@ function compose(walk: Walk): Document.Parsed[] | undefined {
 }
 
 function treeOf(walk: Walk, node: unknown, path: string, depth: number): Tree | undefined {
+  if (walk.problems.length >= MOST_PROBLEMS) return undefined;
   walk.nodes += 1;
   const offset = offsetOf(node);
   if (walk.nodes > MOST_NODES)
@@ -150,12 +153,15 @@ function mapOf(
 ): Tree {
   const map: Record<string, Tree> = {};
   for (const { key, value } of node.items) {
+    if (walk.problems.length >= MOST_PROBLEMS) return map;
     const offset = offsetOf(key);
     const name = isYamlScalar(key) && typeof key.value === 'string' ? key.value : '';
     if (!KEY.test(name) || FORBIDDEN.has(name)) {
-      const message = `${show(name)} cannot be a name: names are small letters, digits and _, a letter first`;
+      // Inside braces a comma ends the item, so half an expression turns up as a key.
+      const message = /[()]/.test(name)
+        ? `${show(name)} cannot be a name: an expression with a comma in it is quoted inside { } and [ ]`
+        : `${show(name)} cannot be a name: names are small letters, digits and _, a letter first`;
       refuse(walk, 'form.name', message, offset, join(path, name.slice(0, 40)));
-      if (walk.problems.length >= 20) return map;
       continue;
     }
     const inner = join(path, name);
@@ -166,7 +172,6 @@ function mapOf(
     walk.places.set(`${path}#${name}`, placeAt(walk, offset, inner));
     const tree = treeOf(walk, value, inner, depth + 1);
     if (tree !== undefined) map[name] = tree;
-    if (walk.problems.length >= 20) return map;
   }
   return map;
 }
