@@ -3,15 +3,13 @@ import { boundsOfEdge } from '../bounds.ts';
 import { lengthOf, pointAt, sweepOf } from '../edge.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
 import { distance } from '../vec.ts';
+import { joinPieces, SAMPLES } from './chains.ts';
 
 interface Cut {
   /** Share of the edge's length. */
   readonly t: number;
   readonly at: Vec;
 }
-
-/** Where a piece between two cuts is asked for its side. More than one place: a piece outside may touch the border at one. */
-const SAMPLES = [0.5, 0.21, 0.83];
 
 /**
  * The parts of edges that lie in an upright box, its border included, as chains each of whose edges begins where
@@ -20,27 +18,10 @@ const SAMPLES = [0.5, 0.21, 0.83];
  * A mere touch of the border from outside gives nothing.
  */
 export function clipEdges(edges: readonly Edge[], box: Box): Edge[][] {
-  const chains: Edge[][] = [];
-  for (const edge of edges) {
-    for (const piece of clipEdge(edge, box)) {
-      const chain = chains.at(-1);
-      const end = chain?.at(-1)?.to;
-      if (chain !== undefined && end !== undefined && meets(end, piece.from)) chain.push(piece);
-      else chains.push([piece]);
-    }
-  }
-  return joinAround(chains, edges);
-}
-
-/** A loop's last chain runs on into its first where the loop closes inside the box. */
-function joinAround(chains: Edge[][], edges: readonly Edge[]): Edge[][] {
-  const start = edges[0]?.from;
-  const first = chains[0];
-  const last = chains.at(-1);
-  if (start === undefined || first === undefined || last === undefined || first === last) return chains;
-  const closes =
-    meets(edges.at(-1)!.to, start) && meets(first[0]!.from, start) && meets(last.at(-1)!.to, start);
-  return closes ? [[...last, ...first], ...chains.slice(1, -1)] : chains;
+  return joinPieces(
+    edges.flatMap((edge) => clipEdge(edge, box)),
+    edges,
+  );
 }
 
 /** The pieces of one edge inside the box, in order of travel. */
@@ -135,8 +116,4 @@ function holds(box: Box, p: Vec): boolean {
   return (
     p.x >= box.minX - reach && p.x <= box.maxX + reach && p.y >= box.minY - reach && p.y <= box.maxY + reach
   );
-}
-
-function meets(a: Vec, b: Vec): boolean {
-  return distance(a, b) <= POSITION_TOLERANCE;
 }
