@@ -35,16 +35,21 @@ function dropShort(edges: readonly Edge[]): Edge[] {
 
 function joinRuns(edges: readonly Edge[]): Edge[] {
   const count = edges.length;
-  let begin = edges.findIndex((edge, i) => !goOn([edges[(i + count - 1) % count]!], edge));
-  if (begin === -1) begin = 0;
+  // Begin where the run of the first edge begins, which may be before it.
+  let begin = 0;
+  while (begin > -count && goOn([edgeAt(edges, begin - 1)], edgeAt(edges, begin))) begin--;
   const joined: Edge[] = [];
   for (let k = 0; k < count; ) {
-    const run = [edges[(begin + k) % count]!];
-    for (k++; k < count && goOn(run, edges[(begin + k) % count]!); k++) run.push(edges[(begin + k) % count]!);
+    const run = [edgeAt(edges, begin + k)];
+    for (k++; k < count && goOn(run, edgeAt(edges, begin + k)); k++) run.push(edgeAt(edges, begin + k));
     const first = run[0]!;
     joined.push(run.length === 1 ? first : { ...first, to: run[run.length - 1]!.to });
   }
   return joined;
+}
+
+function edgeAt(edges: readonly Edge[], i: number): Edge {
+  return edges[((i % edges.length) + edges.length) % edges.length]!;
 }
 
 /** Does an edge go on along the line or circle of a run? */
