@@ -50,7 +50,12 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
     const layout = layOutPage(paper, orientation, length);
     if (!layout.ok) return fail(...layout.problems);
     const step = stepOf(layout.value);
-    tiles.set(orientation, { stepX: step.x, stepY: step.y, half: paper.overlap / 2 });
+    tiles.set(orientation, {
+      stepX: step.x,
+      stepY: step.y,
+      halfX: paper.overlap / 2,
+      halfY: paper.overlap / 2,
+    });
   }
   if (content.edges.length === 0) {
     return ok({ orientation: orientations[0]!, turn: 0, shift: { x: 0, y: 0 } });

@@ -21,7 +21,7 @@ export function planOnGrid(
   const layout = layOutPage(paper, grid.orientation, length);
   if (!layout.ok) return fail(...layout.problems);
   const step = stepOf(layout.value);
-  const tile = { stepX: step.x, stepY: step.y, half: paper.overlap / 2 };
+  const tile = { stepX: step.x, stepY: step.y, halfX: paper.overlap / 2, halfY: paper.overlap / 2 };
   const content = contentOf(pattern);
   const cells = cellsOn(content, grid, tile);
   // Counted from the grid's own corner, or from above it where the pattern has grown beyond.
@@ -64,7 +64,7 @@ function cellsOn(content: Content, grid: SheetGrid, tile: Tile): readonly Cell[]
     y: -(s * centre.x + c * centre.y) - grid.shift.y,
   };
   const turned: TurnedContent = turnContent(content, grid.turn);
-  const cells = sheetsAt(bandsAt(turned, tile, corner.y), tile, corner.x, Infinity);
+  const { cells } = sheetsAt(bandsAt(turned, tile, corner.y), tile, corner.x, Infinity);
   if (cells === undefined) throw new Error('content without a limit always finds sheets');
   return cells;
 }

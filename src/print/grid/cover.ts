@@ -4,23 +4,30 @@ export interface Cell {
   readonly row: number;
 }
 
-/** Choices tried before the search settles for the best found: keeps hostile content in bounded time. */
-const MOST_TRIALS = 4000;
+/** Choices tried before the search gives up: keeps hostile content in bounded time. */
+const MOST_TRIALS = 20_000;
+
+export interface FewestCells {
+  /** Nothing when more than the greatest number allowed would be needed. */
+  readonly cells: Cell[] | undefined;
+  /** The search was not cut short: there is nothing smaller, or nothing at all. */
+  readonly isCertain: boolean;
+}
 
 /**
  * The smallest set of cells that has every forced cell, at least one cell of every wish, and hangs together by seams
- * (cells that share a side). Nothing when it would have more than `most` cells.
- * Exact up to two pieces to be joined and MOST_TRIALS choices; beyond that as good as was found.
+ * (cells that share a side), if it has no more than `most` cells. Pieces are joined two by two, the nearest first, which
+ * is exact for two pieces.
  */
 export function fewestCells(
   forced: readonly Cell[],
   wishes: readonly (readonly Cell[])[],
   most: number,
-): Cell[] | undefined {
+): FewestCells {
   const open = wishes.filter((wish) => !wish.some((cell) => forced.some((known) => isSame(known, cell))));
   const state: Search = { best: undefined, most, trials: 0 };
   choose([...forced], open, state);
-  return state.best;
+  return { cells: state.best, isCertain: state.trials <= MOST_TRIALS };
 }
 
 interface Search {
@@ -30,7 +37,9 @@ interface Search {
 }
 
 function choose(chosen: readonly Cell[], open: readonly (readonly Cell[])[], state: Search): void {
-  if (chosen.length > state.most || (state.best !== undefined && state.trials > MOST_TRIALS)) return;
+  if (chosen.length > state.most) return;
+  // The first descent is always finished, so that without a limit there is an answer.
+  if (state.trials > MOST_TRIALS && (state.best !== undefined || Number.isFinite(state.most))) return;
   state.trials++;
   const [wish, ...others] = open;
   if (wish === undefined) {

@@ -1,5 +1,5 @@
 import type { Cell } from './cover.ts';
-import { type ForcedRange, forcedCounts, leastForced, type Tile } from './forced.ts';
+import { type ForcedRange, forcedCounts, leastForced, type Tile, TOUCH } from './forced.ts';
 import { bandsAt, criticalShifts, sheetsAt } from './needs.ts';
 import { criticalHeights, type TurnedContent } from './pieces.ts';
 
@@ -16,6 +16,8 @@ import { criticalHeights, type TurnedContent } from './pieces.ts';
 
 /** Intervals of shifts in y are halved down to this, mm. */
 const FINEST = 0.05;
+/** Boxes in which nothing moves by more than this, mm, are worth the closer look at overlaps. */
+const CLOSE = 8;
 /** Work allowed, in pieces of content looked at: keeps a hostile pattern in bounded time (a few seconds). */
 const MOST_WORK = 4e7;
 
@@ -72,6 +74,10 @@ export function fewestSheets(
     const content = source.at(middleTurn);
     work += content.pieces.length;
     if (leastForced(forcedCounts(content, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
+    if (turnSlack + shiftSlack <= CLOSE) {
+      work += 4 * content.pieces.length;
+      if (isTooFew(content, tile, { shiftY, turnSlack, shiftSlack }, most)) continue;
+    }
     if (first === last) {
       work += 8 * content.pieces.length;
       const found = placeIn(content, tile, box, most);
@@ -83,6 +89,28 @@ export function fewestSheets(
     open.push(...halves(box, turnSlack, shiftSlack));
   }
   return best;
+}
+
+/**
+ * Can nothing in a box do with so few sheets? As the forced count, but with every overlap grown by what can move: what
+ * lies in a grown overlap still needs one of its sheets.
+ */
+function isTooFew(
+  content: TurnedContent,
+  tile: Tile,
+  { shiftY, turnSlack, shiftSlack }: { shiftY: number; turnSlack: number; shiftSlack: number },
+  most: number,
+): boolean {
+  const grown = { ...tile, halfX: tile.halfX + turnSlack, halfY: tile.halfY + turnSlack + shiftSlack };
+  if (2 * grown.halfX >= tile.stepX || 2 * grown.halfY >= tile.stepY) return false;
+  const ranges = forcedCounts(content, grown, shiftY, 0, 0).filter((range) => range.count <= most);
+  const bands = bandsAt(content, grown, shiftY);
+  for (const { middle } of runsBetween(criticalShifts(bands, grown), tile.stepX)) {
+    if (!isIn(ranges, middle, most)) continue;
+    const { cells, isCertain } = sheetsAt(bands, grown, middle, most);
+    if (cells !== undefined || !isCertain) return false;
+  }
+  return true;
 }
 
 function halves(box: SearchBox, turnSlack: number, shiftSlack: number): SearchBox[] {
@@ -130,7 +158,7 @@ function extremeShifts(content: TurnedContent, tile: Tile): number[] {
 
 function shiftsFor(heights: readonly number[], tile: Tile): number[] {
   return heights
-    .flatMap((y) => [y - tile.half, y + tile.half])
+    .flatMap((y) => [y - tile.halfY, y + tile.halfY])
     .map((shift) => shift - tile.stepY * Math.floor(shift / tile.stepY));
 }
 
@@ -163,15 +191,23 @@ export function* placingsAt(
   const ranges = forcedCounts(content, tile, shiftY, 0, 0).filter((range) => range.count <= most());
   if (ranges.length === 0) return;
   const bands = bandsAt(content, tile, shiftY);
-  const stops = [0, ...criticalShifts(bands, tile), tile.stepX];
-  for (let i = 1; i < stops.length; i++) {
-    const from = stops[i - 1]!;
-    const to = stops[i]!;
-    const shiftX = (from + to) / 2;
+  for (const { from, to, middle: shiftX } of runsBetween(criticalShifts(bands, tile), tile.stepX)) {
     if (!isIn(ranges, shiftX, most())) continue;
-    const cells = sheetsAt(bands, tile, shiftX, most());
+    const { cells } = sheetsAt(bands, tile, shiftX, most());
     if (cells !== undefined) yield { from, to, shiftX, cells };
   }
+}
+
+/** The runs between critical shifts over one period, those of no length left out. */
+function runsBetween(
+  critical: readonly number[],
+  period: number,
+): { readonly from: number; readonly to: number; readonly middle: number }[] {
+  const stops = [0, ...critical, period];
+  return stops.slice(1).flatMap((to, i) => {
+    const from = stops[i]!;
+    return to - from > TOUCH / 10 ? [{ from, to, middle: (from + to) / 2 }] : [];
+  });
 }
 
 function isIn(ranges: readonly ForcedRange[], shiftX: number, most: number): boolean {

@@ -7,7 +7,8 @@ export const TOUCH = 1e-6;
 export interface Tile {
   readonly stepX: number;
   readonly stepY: number;
-  readonly half: number;
+  readonly halfX: number;
+  readonly halfY: number;
 }
 
 /** Shifts of the grid in x for which at least `count` sheets are needed. */
@@ -29,9 +30,9 @@ export function forcedCounts(
   slackX: number,
   slackY: number,
 ): ForcedRange[] {
-  const { stepX, stepY, half } = tile;
-  const insetX = half + Math.max(slackX, TOUCH);
-  const insetY = half + Math.max(slackY, TOUCH);
+  const { stepX, stepY, halfX, halfY } = tile;
+  const insetX = halfX + Math.max(slackX, TOUCH);
+  const insetY = halfY + Math.max(slackY, TOUCH);
   const ownWidth = stepX - 2 * insetX;
   const events: [number, number][] = [];
   if (ownWidth > 0 && stepY > 2 * insetY) {

@@ -1,4 +1,4 @@
-import { type Cell, fewestCells } from './cover.ts';
+import { type Cell, type FewestCells, fewestCells } from './cover.ts';
 import { type Tile, TOUCH } from './forced.ts';
 import { spansBetween, type TurnedContent } from './pieces.ts';
 
@@ -8,7 +8,7 @@ export interface Bands {
 }
 
 export function bandsAt(content: TurnedContent, tile: Tile, shiftY: number): Bands {
-  const { stepY, half } = tile;
+  const { stepY, halfY: half } = tile;
   const first = Math.floor((content.box.minY - shiftY - half) / stepY) - 1;
   const last = Math.floor((content.box.maxY - shiftY + half) / stepY);
   const rows = [];
@@ -26,7 +26,7 @@ export function criticalShifts(bands: Bands, tile: Tile): number[] {
   const shifts = new Set<number>();
   for (const { own, above } of bands.rows) {
     for (const x of [...own, ...above]) {
-      for (const place of [x - tile.half, x + tile.half]) {
+      for (const place of [x - tile.halfX, x + tile.halfX]) {
         shifts.add(place - tile.stepX * Math.floor(place / tile.stepX));
       }
     }
@@ -38,7 +38,7 @@ export function criticalShifts(bands: Bands, tile: Tile): number[] {
  * The fewest sheets that show all content, hanging together by seams, for one place of the grid; nothing when more
  * than `most` are needed. What lies in an overlap is on both its sheets, so that either will do.
  */
-export function sheetsAt(bands: Bands, tile: Tile, shiftX: number, most: number): Cell[] | undefined {
+export function sheetsAt(bands: Bands, tile: Tile, shiftX: number, most: number): FewestCells {
   const forced = new Map<string, Cell>();
   const wishes = new Map<string, Cell[]>();
   const need = (cells: Cell[]): void => {
@@ -57,7 +57,7 @@ export function sheetsAt(bands: Bands, tile: Tile, shiftX: number, most: number)
       ),
     );
   }
-  if (forced.size > most) return undefined;
+  if (forced.size > most) return { cells: undefined, isCertain: true };
   return fewestCells([...forced.values()], [...wishes.values()], most);
 }
 
@@ -68,7 +68,7 @@ function eachZone(
   shiftX: number,
   visit: (columns: number[]) => void,
 ): void {
-  const { stepX, half } = tile;
+  const { stepX, halfX: half } = tile;
   for (let k = 0; k < spans.length; k += 2) {
     const from = spans[k]! - shiftX;
     const to = spans[k + 1]! - shiftX;
