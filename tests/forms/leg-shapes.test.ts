@@ -6,6 +6,7 @@ import {
   lengthOf,
   nearestOnEdges,
   pointAt,
+  type Vec,
 } from '../../src/geometry/index.ts';
 import { DEGREE, edgeCalled, edgesCalled, partOf, refusalOf, sketchOf, standing } from './forms.ts';
 
@@ -153,6 +154,17 @@ describe('a curved leg', () => {
     expect(points.belly_inner!.x).toBeCloseTo(52, EXACT);
     expect(points.ankle_outer!.x).toBeCloseTo(13, EXACT);
     expect(points.ankle_inner!.x).toBeCloseTo(44, EXACT);
+  });
+
+  test('has its nails at the shares of the base height asked for, on level lines', () => {
+    const asked = { belly_height: 0.66, ankle_height: 0.24, belly_out: 14, splay: 9 * DEGREE };
+    const { points } = sketchOf('curved-leg', asked);
+    const up = partOf('curved-leg', asked).up;
+    const heightOf = ({ x, y }: Vec) => x * Math.cos(up) + y * Math.sin(up);
+    for (const side of ['outer', 'inner']) {
+      expect(heightOf(points[`belly_${side}`]!)).toBeCloseTo(0.66 * 715, EXACT);
+      expect(heightOf(points[`ankle_${side}`]!)).toBeCloseTo(0.24 * 715, EXACT);
+    }
   });
 
   test('has no corner along its curves, nor where the inner one meets the flat for the rail', () => {
