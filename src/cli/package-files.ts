@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { Result } from '../core/index.ts';
 import { readTextFile } from '../design/files.ts';
 import type { PrintFonts } from '../print/index.ts';
+import { unpackWoff } from './unpack-woff.ts';
 
 /** What comes with the program. Both src/cli/ and dist/cli/ lie two folders below it. */
 function packageFile(path: string): string {
@@ -25,8 +26,7 @@ export function readFormText(name: string): Result<string> {
 /** The lettering's font files. */
 export function readFonts(): PrintFonts {
   const face = (weight: string) => {
-    const bytes = readFileSync(packageFile(`shared/fonts/IBMPlexSansCondensed-${weight}.woff`));
-    return new Uint8Array(bytes);
+    return unpackWoff(readFileSync(packageFile(`shared/fonts/IBMPlexSansCondensed-${weight}.woff`)));
   };
   return { regular: face('Regular'), semibold: face('SemiBold') };
 }

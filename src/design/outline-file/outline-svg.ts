@@ -54,8 +54,8 @@ export function readOutlineSvg(text: string, file: string): Result<ReadOutlines>
 }
 
 /**
- * Regions as SVG at full size, arcs as arcs. Where the drawing that they come from had its origin, so has this one: laid over
- * each other in a drawing program, both fit.
+ * Regions as SVG at full size, one unit of the view box a millimetre, arcs as arcs. Coordinates are those of the regions, so
+ * that the drawing they come from and this one fit over each other.
  */
 export function writeOutlineSvg(regions: readonly Region[]): string {
   const box = boundsOfRegions(regions);
