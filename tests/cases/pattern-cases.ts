@@ -65,10 +65,7 @@ export function splayedLeg(): PatternCase {
       length('foot', 'foot', footOuter, footInner),
       length('head', 'head', headOuter, headInner),
       length('outer', 'outer edge', footOuter, headOuter),
-      {
-        ...length('tall', 'square to the floor', footOuter, headInner),
-        along: Math.PI / 2 - (7.5 * Math.PI) / 180,
-      },
+      length('tall', 'square to the floor', footOuter, headInner, Math.PI / 2 - (7.5 * Math.PI) / 180),
       length('rail', 'to the rail', footOuter, vec(0, 600), Math.PI / 2),
       {
         kind: 'angle',

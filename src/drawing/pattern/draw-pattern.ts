@@ -25,6 +25,7 @@ import { mirrorPart, mirrorRouting } from './mirror.ts';
 import { noteBlocks } from './notes.ts';
 import { keepSideTicks, outlineMarks } from './outlines.ts';
 import { placeNotes } from './place-notes.ts';
+import { plainOptions, plainPart } from './plain-words.ts';
 import { drawReferenceMarks } from './reference-marks.ts';
 import { drawResidueWords, hatchMarks } from './residue.ts';
 import { sharpCorners } from './sharp-corners.ts';
@@ -84,8 +85,9 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   };
 }
 
-function sourceOf(part: SketchedPart, routing: Routing, options: PatternOptions): PatternSource {
-  const own = options.mirrored ? mirrorPart(part) : part;
+function sourceOf(part: SketchedPart, routing: Routing, given: PatternOptions): PatternSource {
+  const options = plainOptions(given);
+  const own = plainPart(options.mirrored ? mirrorPart(part) : part);
   const ownRouting = options.mirrored ? mirrorRouting(routing) : routing;
   const main = mainRegions(own, ownRouting, options);
   const { centreLine } = own;

@@ -1,0 +1,337 @@
+import { describe, expect, test } from 'vitest';
+import { drawPattern, type PatternView } from '../../src/drawing/index.ts';
+import { boxOfText, cornersOf } from '../../src/drawing/layout/oriented-box.ts';
+import { distance, locate, type Region, vec } from '../../src/geometry/index.ts';
+import { MM_PER } from '../../src/measure/index.ts';
+import {
+  archedStretcher,
+  kneeLeg,
+  PATTERN_CASES,
+  panelLeg,
+  splayedLeg,
+  withRouting,
+} from '../cases/pattern-cases.ts';
+import { patternOptions } from './pattern-options.ts';
+import { dimensionsDrawn, textsOf } from './pattern-reading.ts';
+
+const VIEWS: readonly PatternView[] = ['part', 'template', 'as-routed', 'all'];
+
+describe('a pattern of any view', () => {
+  for (const [name, make] of Object.entries(PATTERN_CASES)) {
+    for (const view of VIEWS) {
+      test(`${name}, ${view}: says what it is inside its outline, over and over`, () => {
+        const { part, routing } = make();
+        const pattern = drawPattern(part, routing, { ...patternOptions(), view });
+        const main: readonly Region[] =
+          view === 'template' ? routing.template : view === 'as-routed' ? routing.asRouted : [part.region];
+        const inside = textsOf(pattern).filter((mark) =>
+          cornersOf(boxOfText(mark)).every((corner) => locate(main, corner) === 'inside'),
+        );
+        const saying = (words: string) => inside.filter(({ text }) => text.includes(words));
+        const atLeast = Math.floor(distance(part.centreLine.from, part.centreLine.to) / 160);
+        for (const words of [part.label, 'make 2', 'show face this side', 'up', 'grain']) {
+          expect(saying(words).length, words).toBeGreaterThanOrEqual(atLeast);
+        }
+        expect(saying(view === 'template' ? 'Template' : 'Pattern').length).toBeGreaterThanOrEqual(atLeast);
+      });
+    }
+  }
+});
+
+test('no stretch of 200 mm along a leg is without its name', () => {
+  const { part, routing } = splayedLeg();
+  const heights = textsOf(drawPattern(part, routing, patternOptions()))
+    .filter(({ text }) => text === 'Splayed leg, left hand')
+    .map(({ at }) => at.y)
+    .sort((a, b) => a - b);
+  const stops = [0, ...heights, 700];
+  for (const [i, y] of stops.slice(1).entries()) expect(y - stops[i]!).toBeLessThan(200);
+});
+
+test('the grain arrow lies along the grain, the up arrow points up', () => {
+  const { part, routing } = splayedLeg();
+  const { marks } = drawPattern(part, routing, patternOptions()).scene;
+  const grain = marks.find((mark) => mark.kind === 'path' && mark.role === 'grain');
+  if (grain?.kind !== 'path') throw new Error('no grain arrow');
+  const [shaft] = grain.edges;
+  expect(
+    Math.abs(Math.cos(Math.atan2(shaft!.to.y - shaft!.from.y, shaft!.to.x - shaft!.from.x) - part.grain)),
+  ).toBeCloseTo(1, 9);
+  const head = marks.findIndex(
+    (mark) => mark.kind === 'path' && mark.role === 'mark' && mark.fill === 'solid',
+  );
+  const stem = marks[head - 1]!;
+  if (stem.kind !== 'path') throw new Error('no shaft');
+  const { from, to } = stem.edges[0]!;
+  expect(Math.atan2(to.y - from.y, to.x - from.x)).toBeCloseTo(part.up, 9);
+});
+
+describe('a mirrored pattern', () => {
+  const { part, routing } = splayedLeg();
+  const pattern = drawPattern(part, routing, { ...patternOptions(), mirrored: true });
+
+  test('is asked for by name and says so, in the part and beside it', () => {
+    expect(pattern.name).toBe('splayed-leg-mirrored');
+    expect(pattern.mirrored).toBe(true);
+    const warnings = textsOf(pattern).filter(({ text }) => text === 'PATTERN – MIRRORED');
+    expect(warnings.length).toBeGreaterThan(3);
+    const plain = drawPattern(part, routing, patternOptions());
+    expect(textsOf(plain).some(({ text }) => text.includes('MIRRORED'))).toBe(false);
+  });
+
+  test('is the other hand', () => {
+    expect(textsOf(pattern).some(({ text }) => text === 'Splayed leg, right hand')).toBe(true);
+    expect(textsOf(pattern).some(({ text }) => text.includes('left'))).toBe(false);
+  });
+
+  test('is the outline with x turned round', () => {
+    const outline = pattern.scene.marks.find((mark) => mark.kind === 'path' && mark.role === 'part');
+    if (outline?.kind !== 'path') throw new Error('no outline');
+    const xs = outline.edges.map(({ from }) => from.x).sort((a, b) => a - b);
+    const expected = part.region.outer.edges.map(({ from }) => 0 - from.x).sort((a, b) => a - b);
+    expect(xs).toEqual(expected);
+  });
+
+  test('still reads from below or from the right', () => {
+    for (const { angle, text } of textsOf(pattern)) {
+      expect(angle, text).toBeGreaterThan(-Math.PI / 2 + 0.1);
+      expect(angle, text).toBeLessThan(Math.PI / 2 + 0.2);
+    }
+  });
+});
+
+describe('check lengths', () => {
+  test.each(Object.entries(PATTERN_CASES))('of a %s span it, and their figure is the distance', (_, make) => {
+    const { part, routing } = make();
+    const pattern = drawPattern(part, routing, patternOptions());
+    expect(pattern.checks.map(({ name }) => name)).toEqual(['A', 'B', 'C', 'D']);
+    const table = textsOf(pattern).map(({ text }) => text);
+    for (const { name, from, to, nominal } of pattern.checks) {
+      expect(nominal).toBe(distance(from, to));
+      expect(table).toContain(name);
+      // 0.1 mm is what the table shows.
+      expect(
+        table.some((text) => Math.abs(Number(text) - nominal) <= 0.05 + 1e-9),
+        name,
+      ).toBe(true);
+      expect(locate([part.region], from)).toBe('inside');
+      expect(locate([part.region], to)).toBe('inside');
+      expect(nominal).toBeGreaterThan(0.8 * distance(part.centreLine.from, part.centreLine.to));
+      for (const end of [from, to]) {
+        expect(crossAt(pattern, end), `${name} has a cross at its end`).toBe(true);
+      }
+    }
+    expect(table.filter((text) => text === 'after taping' || text === 'after gluing')).toHaveLength(2);
+  });
+
+  test('along the sides are round figures on a rule', () => {
+    const { part, routing } = splayedLeg();
+    const [a, b] = drawPattern(part, routing, patternOptions()).checks;
+    expect(a!.nominal % 5).toBeCloseTo(0, 6);
+    expect(b!.nominal % 5).toBeCloseTo(0, 6);
+    const inches = drawPattern(part, routing, {
+      ...patternOptions(),
+      lengths: { unit: 'in', denominator: 32 },
+    });
+    const quarters = inches.checks[0]!.nominal / (MM_PER.in / 4);
+    expect(quarters).toBeCloseTo(Math.round(quarters), 6);
+  });
+});
+
+function crossAt(pattern: ReturnType<typeof drawPattern>, p: { x: number; y: number }): boolean {
+  return pattern.scene.marks.some(
+    (mark) =>
+      mark.kind === 'path' &&
+      mark.role === 'check' &&
+      mark.edges.length === 1 &&
+      Math.abs((mark.edges[0]!.from.x + mark.edges[0]!.to.x) / 2 - p.x) < 1e-9 &&
+      Math.abs((mark.edges[0]!.from.y + mark.edges[0]!.to.y) / 2 - p.y) < 1e-9,
+  );
+}
+
+describe('key dimensions', () => {
+  test('stand beside the outline, and the figure is the distance between the arrowheads', () => {
+    const { part, routing } = splayedLeg();
+    const drawn = dimensionsDrawn(drawPattern(part, routing, patternOptions()));
+    expect(drawn.length).toBeGreaterThanOrEqual(3);
+    for (const { drawn: length, figure } of drawn)
+      expect(Math.abs(Number(figure) - length)).toBeLessThan(0.0501);
+  });
+
+  test.each(Object.entries(PATTERN_CASES))('of a %s are never lost: drawn, or listed', (_, make) => {
+    const { part, routing } = make();
+    for (const view of VIEWS) {
+      const words = textsOf(drawPattern(part, routing, { ...patternOptions(), view })).map(
+        ({ text }) => text,
+      );
+      for (const dimension of part.dimensions.filter(({ kind }) => kind === 'length')) {
+        const figure = String(Math.round(dimension.value * 10) / 10);
+        expect(words, `${view}: ${dimension.name}`).toContain(figure);
+      }
+    }
+  });
+
+  test('a form that gives a wrong figure does not make the drawing lie', () => {
+    const { part, routing } = splayedLeg();
+    const wrong = part.dimensions.map((dimension) =>
+      dimension.name === 'head' ? { ...dimension, value: 99 } : dimension,
+    );
+    const words = textsOf(drawPattern({ ...part, dimensions: wrong }, routing, patternOptions()));
+    expect(words.some(({ text }) => text === '99')).toBe(false);
+    expect(words.some(({ text }) => text === '68.6')).toBe(true);
+  });
+
+  test('a radius is that of its arc, an angle is given in degrees', () => {
+    const { part, routing } = panelLeg();
+    const words = textsOf(drawPattern(part, routing, patternOptions())).map(({ text }) => text);
+    expect(words).toContain('R 12 window corners');
+    const leg = splayedLeg();
+    const angles = textsOf(drawPattern(leg.part, leg.routing, patternOptions())).map(({ text }) => text);
+    expect(angles).toContain('97.66° at the foot');
+  });
+
+  test('in inches fractions are set, and whole figures carry the mark', () => {
+    const { part, routing } = panelLeg();
+    const options = { ...patternOptions(), lengths: { unit: 'in', denominator: 16 } } as const;
+    const words = textsOf(drawPattern(part, routing, options)).map(({ text }) => text);
+    // 400 mm is 15 3/4 in to the nearest 1/16.
+    expect(words).toContain('15\u20093\u20444\u2033');
+  });
+});
+
+describe('ticks from the centre line', () => {
+  const region: Region = withRouting(splayedLeg().part).part.region;
+  test('stand every 100 mm with the distance to either edge', () => {
+    const { part, routing } = archedStretcher(1100, 90, 50);
+    const pattern = drawPattern(part, routing, patternOptions());
+    const figures = textsOf(pattern).filter(({ role }) => role === 'station');
+    for (let y = 100; y <= 1000; y += 100) {
+      expect(
+        figures.some(({ text, at }) => text === String(y) && Math.abs(at.y - y) < 5),
+        `${y}`,
+      ).toBe(true);
+    }
+    // The straight edge lies 25 mm from the centre line all along.
+    expect(figures.filter(({ text }) => text === '25').length).toBeGreaterThanOrEqual(9);
+    // In the middle of the arch, at 500: by the circle through springing and crown.
+    const rise = 40;
+    const radius = (460 ** 2 + rise ** 2) / (2 * rise);
+    const ordinate = 25 + (radius - Math.sqrt(radius ** 2 - 50 ** 2));
+    expect(figures.some(({ text, at }) => Math.abs(at.y - 500) < 3 && text === ordinate.toFixed(1))).toBe(
+      true,
+    );
+  });
+
+  test('cross the outline where they say', () => {
+    const { part, routing } = splayedLeg();
+    const pattern = drawPattern(part, routing, patternOptions());
+    const ticks = pattern.scene.marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.role === 'station' && mark.edges.length === 1 ? [mark.edges[0]!] : [],
+    );
+    const acrossOutline = ticks.filter(
+      ({ from, to }) => locate([region], from) === 'inside' && locate([region], to) === 'outside',
+    );
+    expect(acrossOutline.length).toBeGreaterThanOrEqual(10);
+  });
+});
+
+describe('what follows from the tooling', () => {
+  test('every feed arrow says which machine it is for', () => {
+    const { part, routing } = panelLeg();
+    const said = (r: typeof routing) =>
+      textsOf(drawPattern(part, r, patternOptions())).filter(({ text }) => text.startsWith('feed'));
+    expect(said(routing).length).toBeGreaterThan(4);
+    expect(said(routing).every(({ text }) => text.includes('hand-held'))).toBe(true);
+    const table = { ...routing, tooling: { ...routing.tooling, machine: 'table' } } as const;
+    expect(said(table).every(({ text }) => text.includes('router table'))).toBe(true);
+  });
+
+  test('a cut against the grain is marked at the edge and in words', () => {
+    const { part, routing } = splayedLeg();
+    const pattern = drawPattern(part, routing, patternOptions());
+    const teeth = pattern.scene.marks.filter((mark) => mark.kind === 'path' && mark.role === 'against');
+    expect(teeth.length).toBeGreaterThan(0);
+    expect(textsOf(pattern).some(({ text }) => text.includes('AGAINST the grain'))).toBe(true);
+    const neutral = { ...routing, feed: routing.feed.map((run) => ({ ...run, grain: 'neutral' as const })) };
+    const calm = drawPattern(part, neutral, patternOptions());
+    expect(textsOf(calm).some(({ text }) => text.includes('AGAINST'))).toBe(false);
+  });
+
+  test('the template names its offset along an edge, and twice that across an opening', () => {
+    const { part, routing } = panelLeg();
+    const words = textsOf(drawPattern(part, routing, patternOptions())).map(({ text }) => text);
+    // (19 − 12.7) / 2 = 3.15, doubled 6.3.
+    expect(words).toContain('template 3.2 inside the part');
+    expect(words).toContain('template 6.3 wider across (2 × 3.2)');
+  });
+
+  test('wood that the cutter cannot reach is hatched and named', () => {
+    const { part, routing } = kneeLeg();
+    const pattern = drawPattern(part, routing, patternOptions());
+    const hatching = pattern.scene.marks.find((mark) => mark.kind === 'path' && mark.role === 'residue');
+    if (hatching?.kind !== 'path') throw new Error('no hatching');
+    const corners = routing.differences.map(({ region }) => region);
+    for (const { from, to } of hatching.edges) {
+      expect(locate(corners, vec((from.x + to.x) / 2, (from.y + to.y) / 2))).toBe('inside');
+    }
+    expect(textsOf(pattern).some(({ text }) => text === 'wood stays here, up to 2.1: by hand')).toBe(true);
+  });
+
+  test('ticks stand on the side that is cut away', () => {
+    const { part, routing } = panelLeg();
+    const pattern = drawPattern(part, routing, patternOptions());
+    const ticks = pattern.scene.marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.role === 'keep-side' ? mark.edges : [],
+    );
+    expect(ticks.length).toBeGreaterThan(300);
+    for (const { to } of ticks) expect(locate([part.region], to)).toBe('outside');
+  });
+
+  test('without a possible template the pattern says so', () => {
+    const { part, routing } = splayedLeg();
+    const none = { ...routing, template: [] };
+    for (const view of VIEWS) {
+      const words = textsOf(drawPattern(part, none, { ...patternOptions(), view })).map(({ text }) => text);
+      expect(words).toContain('No template is possible with this guide.');
+    }
+  });
+});
+
+test('seams are asked to keep off corners, joints and check targets', () => {
+  const { part, routing } = splayedLeg();
+  const pattern = drawPattern(part, routing, patternOptions());
+  const kept = (p: { x: number; y: number }) => pattern.keepOffSeams.some(({ at }) => distance(at, p) < 1e-9);
+  for (const { from } of part.region.outer.edges) expect(kept(from)).toBe(true);
+  for (const { from, to } of part.joints) expect(kept(from) && kept(to)).toBe(true);
+  for (const { from, to } of pattern.checks) expect(kept(from) && kept(to)).toBe(true);
+});
+
+test('a part too small for any lettering has its name beside it', () => {
+  const tiny: Region = {
+    outer: {
+      edges: splayedLeg().part.region.outer.edges.map((edge) => ({
+        ...edge,
+        from: vec(edge.from.x / 40, edge.from.y / 40),
+        to: vec(edge.to.x / 40, edge.to.y / 40),
+      })),
+    },
+    holes: [],
+  };
+  const { part, routing } = withRouting({
+    ...splayedLeg().part,
+    region: tiny,
+    centreLine: { from: vec(0.5, 0), to: vec(0.5, 17) },
+    dimensions: [],
+    joints: [],
+  });
+  const words = textsOf(drawPattern(part, routing, patternOptions())).map(({ text }) => text);
+  expect(words).toContain('Splayed leg, left hand');
+});
+
+test('names that no paper is wide enough for do no harm', () => {
+  const { part, routing } = splayedLeg();
+  const long = { ...part, label: 'leg '.repeat(200) + 'x'.repeat(5000) };
+  const pattern = drawPattern(long, routing, { ...patternOptions(), design: 'y\n'.repeat(10_000) });
+  expect(pattern.scene.box.maxX - pattern.scene.box.minX).toBeLessThan(400);
+  expect(textsOf(pattern).every(({ text }) => text.length < 140 && !text.includes('\n'))).toBe(true);
+});
