@@ -132,6 +132,10 @@ describe('a knee leg', () => {
     }
   });
 
+  test('turns its grain from the leg towards the arm, to the right, as far as asked', () => {
+    expect(partOf('knee-leg', { grain_turn: 30 * DEGREE }).grain).toBeCloseTo(60 * DEGREE, EXACT);
+  });
+
   test('is hollow enough for a large cutter', () => {
     for (const edge of edgesCalled(partOf('knee-leg'), 'hollow')) {
       if (edge.kind === 'arc') expect(edge.radius).toBeGreaterThan(60);

@@ -190,7 +190,7 @@ describe('an arched stretcher', () => {
 
   test('must leave 20 mm of wood over the arch', () => {
     expect(refusalOf('arched-stretcher', { depth: 60 })).toBe(
-      'an arch of 46 mm leaves 14 mm in the middle: a rise of 40 mm is the most',
+      'an arch of 42 mm leaves 18 mm in the middle: a rise of 40 mm is the most',
     );
     expect(refusalOf('arched-stretcher', { depth: 60, arch_rise: 40 })).toBe('');
   });
