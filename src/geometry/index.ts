@@ -16,6 +16,11 @@ export type { Cubic } from './fairing/cubic.ts';
 export { type CombTooth, curvatureComb } from './fairing/curvature-comb.ts';
 export { type BattenFault, type BattenResult, fairBatten } from './fairing/fair-batten.ts';
 export { fitArcsToBezier } from './fairing/fit-arcs-to-bezier.ts';
+export {
+  type FitPointsOptions,
+  type FitPointsResult,
+  fitArcsToPoints,
+} from './fairing/fit-arcs-to-points.ts';
 export { intersectEdges } from './intersect/intersect-edges.ts';
 export type { EdgeIntersection, Meeting, SharedStretch } from './intersect/outcome.ts';
 export { distanceAlong, type PlaceAlong, placeAlong, pointAlong } from './measure/along.ts';
