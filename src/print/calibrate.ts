@@ -10,6 +10,11 @@ const RATIO_ROUNDING = 1e-9;
 
 export type PaperAxis = 'long' | 'short';
 
+/** Are both factors within the limit? */
+export function isAllowed({ long, short }: Readonly<Record<PaperAxis, number>>): boolean {
+  return [long, short].every((factor) => Math.abs(factor - 1) <= SCALE_REFUSED + RATIO_ROUNDING);
+}
+
 /** The correction to print with from now on, and what is to be said about it. */
 export interface Correction {
   readonly factor: number;

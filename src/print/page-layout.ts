@@ -1,7 +1,7 @@
 import { fail, ok, type Problem, type Result } from '../core/index.ts';
 import type { Box, Vec } from '../geometry/index.ts';
 import type { Paper } from './api.ts';
-import { SCALE_REFUSED } from './calibrate.ts';
+import { isAllowed, SCALE_REFUSED } from './calibrate.ts';
 
 /** Height of the strip with the sheet's own lettering at the foot of each page, mm. */
 export const STRIP_HEIGHT = 11;
@@ -97,6 +97,15 @@ function problemsOf(paper: Paper, cell: Box): Problem[] {
       message: `An overlap of ${overlap} mm leaves no room for matching marks on both sheets: the least is ${LEAST_OVERLAP} mm.`,
       found: `${overlap} mm`,
       expected: `${LEAST_OVERLAP} mm or more`,
+    });
+  }
+  const { long, short } = paper.calibration;
+  if (!isAllowed(paper.calibration)) {
+    problems.push({
+      code: 'paper.calibration',
+      message: `A correction of scale of more than ${100 * SCALE_REFUSED} % is refused: calibrate again from a sheet printed without correction.`,
+      found: `long edge ${long}, short edge ${short}`,
+      expected: `factors from ${1 - SCALE_REFUSED} to ${1 + SCALE_REFUSED}`,
     });
   }
   const room = Math.min(cell.maxX - cell.minX, cell.maxY - cell.minY);

@@ -11,6 +11,7 @@ export interface PrintedPage {
     readonly at: Vec;
     readonly angle: number;
     readonly size: number;
+    readonly width: number;
   }[];
   readonly paths: readonly PrintedPath[];
 }
@@ -52,7 +53,15 @@ export async function readPages(bytes: Uint8Array): Promise<PrintedPage[]> {
       texts: content.items.flatMap((item) => {
         if (!('str' in item) || item.str.trim() === '') return [];
         const [a, b, , , x, y] = item.transform as unknown as Matrix;
-        return [{ text: item.str, at: { x, y }, angle: Math.atan2(b, a), size: Math.hypot(a, b) }];
+        return [
+          {
+            text: item.str,
+            at: { x, y },
+            angle: Math.atan2(b, a),
+            size: Math.hypot(a, b),
+            width: item.width,
+          },
+        ];
       }),
       paths: pathsOf(list.fnArray, list.argsArray),
     });

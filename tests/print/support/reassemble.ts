@@ -44,7 +44,7 @@ export function reassemble(pages: readonly PrintedPage[], edgeWords = 'edge of t
       if (shared.length < 2) throw new Error(`one mark alone, ${shared[0]}, joins two sheets`);
       const from = shared.map((name) => sheet.marks.get(name)!);
       const to = shared.map((name) => move(bench[at]!.marks.get(name)!, by));
-      placed.set(other, fit(from, to));
+      placed.set(other, rigidFit(from, to));
     });
   }
   if (placed.size < bench.length) throw new Error(`${bench.length - placed.size} sheets join no other`);
@@ -148,7 +148,7 @@ function marksOn(page: PrintedPage): Map<string, Vec> {
 }
 
 /** The rigid motion that brings points best on others, by least squares. */
-function fit(from: readonly Vec[], to: readonly Vec[]): Rigid {
+function rigidFit(from: readonly Vec[], to: readonly Vec[]): Rigid {
   const middle = (points: readonly Vec[]): Vec => ({
     x: points.reduce((sum, p) => sum + p.x, 0) / points.length,
     y: points.reduce((sum, p) => sum + p.y, 0) / points.length,
