@@ -7,12 +7,11 @@ import {
   dot,
   type Edge,
   leftOf,
-  lengthOf,
   middle,
   nearestOnEdges,
-  pointAt,
+  perimeterOfOutline,
+  placeAlong,
   polar,
-  type Region,
   scale,
   subtract,
   unit,
@@ -22,15 +21,15 @@ import { GRAIN_SLOPE } from '../materials/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
 import type { Rule } from './rule.ts';
 
-/** A place where two edges run side by side, and which way the limb between them runs. */
+/** A place where two edges run side by side, and how steeply the grain crosses the limb between them. */
 interface Limb {
   readonly at: Vec;
-  readonly axis: Vec;
+  readonly slope: number;
   readonly edges: readonly [string, string];
 }
 
-/** mm between the places looked at along an edge. */
-const STEP = 60;
+/** mm between the places looked at along a loop. */
+const STEP = 40;
 
 /** Sine of the angle within which two edges run side by side. */
 const SIDE_BY_SIDE = 0.5;
@@ -49,9 +48,7 @@ export const shortGrain: Rule = (part) => {
     const severity = whole >= GRAIN_SLOPE.stop ? 'stop' : 'caution';
     return [describe(part, whole, severity, [], middle(from, to), 'the part')];
   }
-  const steep = limbsOf(part.region)
-    .map((limb) => ({ ...limb, slope: slopeAgainst(part, limb.axis) }))
-    .filter(({ slope }) => slope >= GRAIN_SLOPE.caution);
+  const steep = steepLimbs(part);
   if (steep.length === 0) return [];
   const worst = steep.reduce((a, b) => (b.slope > a.slope ? b : a));
   const edges = [...new Set(steep.flatMap((limb) => limb.edges))];
@@ -90,27 +87,37 @@ function slopeAgainst({ grain }: SketchedPart, axis: Vec): number {
   return Math.abs(cross(axis, along)) / Math.abs(dot(axis, along));
 }
 
-function limbsOf(region: Region): Limb[] {
+/** Looks across the wood every STEP mm along each loop. */
+function steepLimbs(part: SketchedPart): Limb[] {
+  const { region } = part;
   const edges = [region.outer, ...region.holes].flatMap((loop) => loop.edges);
-  return edges.flatMap((edge) => {
-    const count = Math.max(1, Math.round(lengthOf(edge) / STEP));
-    return Array.from({ length: count }, (_, k) => limbAt(region, edges, edge, (k + 0.5) / count)).filter(
-      (limb) => limb !== undefined,
-    );
+  return [region.outer, ...region.holes].flatMap((loop) => {
+    const round = perimeterOfOutline(loop);
+    const count = Math.ceil(round / STEP);
+    return Array.from({ length: count }, (_, k) => {
+      const { index, point, direction } = placeAlong(loop, ((k + 0.5) / count) * round);
+      return steepLimbAt(part, edges, loop.edges[index]!.tag.id, point, direction);
+    }).filter((limb) => limb !== undefined);
   });
 }
 
-function limbAt(region: Region, edges: readonly Edge[], edge: Edge, t: number): Limb | undefined {
-  const start = pointAt(edge, t);
-  const along = directionAt(edge, t);
-  const across = chordAlong([region], start, leftOf(along));
+function steepLimbAt(
+  part: SketchedPart,
+  edges: readonly Edge[],
+  edge: string,
+  start: Vec,
+  along: Vec,
+): Limb | undefined {
+  const across = chordAlong([part.region], start, leftOf(along));
   if (across === undefined) return undefined;
   const end = nearestOnEdges(edges, across.to);
   const other = edges[end.index]!;
   const back = directionAt(other, end.t);
   if (Math.abs(cross(along, back)) > SIDE_BY_SIDE) return undefined;
   const axis = unit(add(along, scale(back, Math.sign(dot(along, back)))));
+  const slope = slopeAgainst(part, axis);
+  if (slope < GRAIN_SLOPE.caution) return undefined;
   const at = middle(across.from, across.to);
-  const long = chordAlong([region], at, axis)?.length ?? 0;
-  return long < SLENDER * across.length ? undefined : { at, axis, edges: [edge.tag.id, other.tag.id] };
+  const long = chordAlong([part.region], at, axis)?.length ?? 0;
+  return long < SLENDER * across.length ? undefined : { at, slope, edges: [edge, other.tag.id] };
 }

@@ -8,7 +8,8 @@ import {
 } from '../../geometry/index.ts';
 import type { Gap } from '../api.ts';
 import { findRuns } from './find-runs.ts';
-import { type Passage, passGap } from './pass-gap.ts';
+import { passGap } from './pass-gap.ts';
+import type { Passage } from './passage.ts';
 
 /** An outer outline with its routed edges run on past the unrouted ones. */
 export interface ExtendedOutline {
@@ -37,7 +38,7 @@ const ROOM = 10;
  */
 export function extendOutline(outer: Outline, runOn: number, reach: number): ExtendedOutline {
   const stretches = findRuns(outer);
-  const drawn = [{ outer, holes: [] }];
+  const drawn = [solid(outer)];
   const beyond = reach + ROOM;
   const bounds = boundsOfEdges(outer.edges);
   const margin = runOn + 2 * beyond + (bounds.maxX - bounds.minX + bounds.maxY - bounds.minY);
@@ -75,6 +76,10 @@ export function extendOutline(outer: Outline, runOn: number, reach: number): Ext
 /** What lies beyond the part at its unrouted edges: there the wood ends as drawn, whatever the cutter would leave. */
 export function beyondGaps({ drawn, long, pastCorner, gaps }: ExtendedOutline): Region[] {
   if (gaps.length === 0) return [];
-  const strips = regionsFromLoops([...pastCorner, ...long.map(({ outer }) => outer)], 'positive');
-  return subtractRegions(strips, drawn);
+  return subtractRegions([...pastCorner.map(solid), ...long], drawn);
+}
+
+/** What a simple anticlockwise loop encloses. */
+export function solid(outer: Outline): Region {
+  return { outer, holes: [] };
 }

@@ -4,10 +4,9 @@ import {
   offsetRegions,
   pointAt,
   type Region,
-  regionsFromLoops,
   subtractRegions,
 } from '../../geometry/index.ts';
-import type { ExtendedOutline } from './extend-outline.ts';
+import { type ExtendedOutline, solid } from './extend-outline.ts';
 
 /**
  * The extended outline with its routed edges moved by `by` (mm, positive out of the wood), unrouted edges where they are,
@@ -28,16 +27,16 @@ export function trimRunOns(
   if (by === 0) return short;
   if (gaps.length === 0) return moved;
   if (by < 0) return intersectRegions(moved, short);
-  const cut = subtractRegions(moved, regionsFromLoops(extended.pastRunOn, 'positive'));
-  const board = subtractRegions(cut, subtractRegions(long, short));
+  const beyond = [...extended.pastRunOn.map(solid), ...subtractRegions(long, short)];
+  const board = subtractRegions(moved, beyond);
   // What grew past the far side of the room beyond lies apart from the board and is dropped.
   return board.filter((piece) => touches(piece, extended));
 }
 
-function touches({ outer }: Region, { drawn }: ExtendedOutline): boolean {
-  const onPiece = outer.edges.some((edge) => locate(drawn, pointAt(edge, 0.5)) !== 'outside');
+function touches(piece: Region, { drawn }: ExtendedOutline): boolean {
+  const board = [solid(piece.outer)];
   return (
-    onPiece ||
-    drawn.some((region) => locate([{ outer, holes: [] }], region.outer.edges[0]!.from) !== 'outside')
+    drawn.some(({ outer }) => locate(board, outer.edges[0]!.from) !== 'outside') ||
+    piece.outer.edges.some((edge) => locate(drawn, pointAt(edge, 0.5)) !== 'outside')
   );
 }
