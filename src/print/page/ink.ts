@@ -16,7 +16,6 @@ const TINT = 0.16;
 /** Line widths, mm, ISO 128-2. */
 export const THIN = 0.18;
 export const HAIR = 0.13;
-export const BOLD = 0.35;
 
 /** A stroked path on a page. All lengths in mm. */
 interface StrokeItem {
