@@ -8,7 +8,7 @@ import { formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.t
 import { lengthStyleOf } from './length-style.ts';
 import { type Memo, remember } from './memo.ts';
 import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
-import { resolvePaper } from './resolve-paper.ts';
+import { calibrationFindings, resolvePaper } from './resolve-paper.ts';
 import { resolveTooling } from './resolve-tooling.ts';
 
 export interface ComputeOptions {
@@ -71,7 +71,10 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
     parts,
     patterns,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
-    findings: gravestFirst(parts.flatMap((each) => findingsIn(each, tooling.value, memo))),
+    findings: gravestFirst([
+      ...parts.flatMap((each) => findingsIn(each, tooling.value, memo)),
+      ...calibrationFindings(paper.value),
+    ]),
     grids: gridsAfter(design.grids, patterns),
   });
 }

@@ -1,6 +1,14 @@
-import { fail, nearestName, ok, type Problem, type Result } from '../core/index.ts';
+import { type Finding, fail, nearestName, ok, type Problem, type Result } from '../core/index.ts';
 import type { LengthUnit } from '../measure/index.ts';
-import { type Paper, paperNamed, paperNames, rollOf, sheetOf } from '../print/index.ts';
+import {
+  calibrate,
+  type Paper,
+  type PaperAxis,
+  paperNamed,
+  paperNames,
+  rollOf,
+  sheetOf,
+} from '../print/index.ts';
 import type { TypedPaper } from './design-schema.ts';
 import { type MeasureReader, measureReader } from './typed-measures.ts';
 
@@ -21,9 +29,13 @@ export function resolvePaper(typed: TypedPaper, unit: LengthUnit): Result<Paper>
   };
   const overlap = reader.length(typed.overlap, 'paper.overlap', MARGIN);
   const sized = resolveSize(typed.size, reader);
-  const problems = [...reader.problems, ...(sized.ok ? [] : sized.problems)];
-  if (!sized.ok || problems.length > 0) return fail(...problems);
   const { long, short } = typed.calibration ?? { long: 1, short: 1 };
+  const refused = (['long', 'short'] as const).flatMap((axis) => {
+    const judged = judgeFactor(axis === 'long' ? long : short, axis);
+    return judged.ok ? [] : judged.problems.map((each) => ({ ...each, path: `paper.calibration.${axis}` }));
+  });
+  const problems = [...reader.problems, ...(sized.ok ? [] : sized.problems), ...refused];
+  if (!sized.ok || problems.length > 0) return fail(...problems);
   return ok({
     ...sized.value,
     orientation: typed.orientation,
@@ -31,6 +43,19 @@ export function resolvePaper(typed: TypedPaper, unit: LengthUnit): Result<Paper>
     overlap,
     calibration: { long, short },
   });
+}
+
+/** What is to be said of the correction that a paper is printed with: see `calibrate`. */
+export function calibrationFindings({ calibration }: Paper): readonly Finding[] {
+  return (['long', 'short'] as const).flatMap((axis) => {
+    const judged = judgeFactor(calibration[axis], axis);
+    return judged.ok ? judged.value.findings : [];
+  });
+}
+
+/** A factor is judged by the bar of 100 mm that would have called for it. */
+function judgeFactor(factor: number, axis: PaperAxis) {
+  return calibrate(100, 100 / factor, 1, axis);
 }
 
 type Sized = Pick<Paper, 'name' | 'size'>;

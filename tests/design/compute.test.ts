@@ -161,6 +161,11 @@ describe('what a design asks in vain', () => {
       '"diameter": "half"',
     ],
     [
+      'a correction that no printer needs',
+      { ...leg, paper: { ...leg.paper, calibration: { long: 1.05, short: 1, date: '2026-03-09' } } },
+      '"long": 1.05',
+    ],
+    [
       'a negative thickness',
       { ...leg, tooling: { ...leg.tooling, templateThickness: '-6 mm' } },
       '"templateThickness"',
