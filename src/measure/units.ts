@@ -1,8 +1,8 @@
 /**
- * One unit in millimetres. The inch is 25.4 mm exactly (international yard and pound agreement of 1959), so that
- * all the others are definitions too.
+ * One unit in millimetres. The inch is 25.4 mm and the foot 304.8 mm exactly (international yard and pound agreement of
+ * 1959), so that all the others are definitions too.
  */
-export const MM_PER = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 12 * 25.4 } as const;
+export const MM_PER = { mm: 1, cm: 10, m: 1000, in: 25.4, ft: 304.8 } as const;
 
 export type LengthUnitName = keyof typeof MM_PER;
 

@@ -72,6 +72,10 @@ plate:
 
 describe('a point that cannot be', () => {
   it.each([
+    [
+      '{ from: a, by: 300 * height, toward: 0 }',
+      'this point lies more than 100 m away, at (210000 mm, 0 mm)',
+    ],
     ['{ cross: [[a, b], [c, d]] }', 'the two lines are parallel: they cross nowhere'],
     ['{ cross: [[a, a], [c, d]] }', 'the two points of this line are the same place'],
     ['{ between: [a, a], by: 3 mm }', 'the two points are the same place, so no direction lies between them'],

@@ -1,12 +1,15 @@
 import type { Result } from '../../core/index.ts';
+import type { Vec } from '../../geometry/index.ts';
 import type { SketchedPlane as Plane } from '../api.ts';
 import { keyOf } from '../form/check-cycles.ts';
 import { drawEdge } from '../outline/draw-edge.ts';
 import type { DrawnEdge } from '../outline/drawn-edge.ts';
+import { FARTHEST } from '../source/limits.ts';
 import type { Place } from '../source/place.ts';
-import { openDesk } from './desk.ts';
+import { type Desk, openDesk } from './desk.ts';
 import { makePoint } from './make-point.ts';
 import type { Sheet } from './sheet.ts';
+import { showPoint } from './show.ts';
 
 /**
  * Makes every value, point, plane and edge of a form in an order in which each follows what it needs (no recursion, so that
@@ -26,7 +29,16 @@ export function makeAll(sheet: Sheet): void {
     const plane = data.planes?.[key];
     if (value !== undefined) sheet.values.set(key, desk.close(desk.value(value)));
     else if (point !== undefined)
-      sheet.values.set(key, desk.close(makePoint(point, placeOf(key, 'points', sheet), desk)));
+      sheet.values.set(
+        key,
+        desk.close(
+          withinReach(
+            makePoint(point, placeOf(key, 'points', sheet), desk),
+            placeOf(key, 'points', sheet),
+            desk,
+          ),
+        ),
+      );
     else if (plane !== undefined) {
       const through = desk.point(plane.through);
       const facing = desk.figure(plane.facing);
@@ -34,6 +46,13 @@ export function makeAll(sheet: Sheet): void {
       sheet.values.set(key, desk.close(made));
     }
   }
+}
+
+/** A point far beyond any base is refused before curves and crossings are drawn to it. */
+function withinReach(point: Vec | undefined, place: Place, desk: Desk): Vec | undefined {
+  if (point === undefined || Math.max(Math.abs(point.x), Math.abs(point.y)) <= FARTHEST) return point;
+  const message = `this point lies more than ${FARTHEST / 1000} m away, at ${showPoint(point, desk.sheet.style)}`;
+  return desk.refuse(place, 'form.far', message, `at most ${FARTHEST / 1000} m`);
 }
 
 function placeOf(name: string, section: string, sheet: Sheet): Place {

@@ -1,6 +1,6 @@
 import type { OutlineSpec } from '../schema/construction.ts';
 import type { FormData } from '../schema/form.ts';
-import { MOST_DECLARATIONS, MOST_EDGES, MOST_NAILS } from '../source/limits.ts';
+import { MOST_DECLARATIONS, MOST_EDGES, MOST_NAILS, MOST_NAILS_IN_ALL } from '../source/limits.ts';
 import type { Place } from '../source/place.ts';
 import { type Complaints, noSuch } from './complaints.ts';
 import { cornerNames, edgeName, startName } from './outline-names.ts';
@@ -75,9 +75,14 @@ function checkCounts(data: FormData, complaints: Complaints): void {
   };
   over(declared, MOST_DECLARATIONS, 'declarations');
   over(edges, MOST_EDGES, 'edges');
+  let nails = 0;
   for (const edge of outlines.flatMap((outline) => outline.edges)) {
-    if ('batten' in edge) over(edge.through?.length ?? 0, MOST_NAILS, `nails in ${edge.batten.text}`);
+    if (!('batten' in edge)) continue;
+    const own = edge.through?.length ?? 0;
+    over(own, MOST_NAILS, `nails in ${edge.batten.text}`);
+    nails += own;
   }
+  over(nails, MOST_NAILS_IN_ALL, 'nails');
 }
 
 function checkSharedNames(

@@ -32,7 +32,7 @@ function toProblems(issue: Issue, places: ReadonlyMap<string, Place>, keys: read
     return [{ ...complaint, ...(own ?? place) }];
   }
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => {
+    return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {
       const at = places.get(`${path}#${key}`) ?? place;
       if (path === '' && LATER.includes(key)) {
         const message = `"${key}" belongs to a later grammar: this one is 1`;

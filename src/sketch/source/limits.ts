@@ -18,5 +18,9 @@ export const MOST_DECLARATIONS = 400;
 export const MOST_EDGES = 400;
 /** Points that one batten curve runs through. */
 export const MOST_NAILS = 100;
+/** Points that all batten curves of a form run through. */
+export const MOST_NAILS_IN_ALL = 400;
+/** Farthest place from the origin along either axis, mm: 100 m, as the longest length that is read. */
+export const FARTHEST = 100_000;
 /** Largest figure (mm, mm², rad, …) that an expression may come to. */
 export const LARGEST_FIGURE = 1e9;
