@@ -271,6 +271,7 @@ describe('what follows from the tooling', () => {
     const hatching = pattern.scene.marks.find((mark) => mark.kind === 'path' && mark.role === 'residue');
     if (hatching?.kind !== 'path') throw new Error('no hatching');
     const corners = routing.differences.map(({ region }) => region);
+    expect(hatching.edges.length).toBeGreaterThan(2);
     for (const { from, to } of hatching.edges) {
       expect(locate(corners, vec((from.x + to.x) / 2, (from.y + to.y) / 2))).toBe('inside');
     }

@@ -89,6 +89,14 @@ test('a box is free until a line or a box comes into it', () => {
   expect(room.isClearOfBoxes(vec(100, -400), vec(100, 400))).toBe(false);
 });
 
+test('a box is free of another only where they do not overlap', () => {
+  const room = createOccupancy(500);
+  room.addBox({ centre: vec(0, 0), halfWidth: 10, halfHeight: 3, angle: 0 });
+  const small = { halfWidth: 2, halfHeight: 2, angle: Math.PI / 4 };
+  expect(room.isFree({ ...small, centre: vec(8, 4) })).toBe(false);
+  expect(room.isFree({ ...small, centre: vec(11, 5.5) })).toBe(true);
+});
+
 test('an arc takes the room along its bow, not along its chord', () => {
   const room = createOccupancy(500);
   room.addEdges([arc(vec(50, 0), vec(-50, 0), vec(0, 0), 1, TAG)]);
