@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { LINE_STYLES, type LineRole } from '../../src/drawing/index.ts';
 import { type Edge, transformEdge, transformPoint, type Vec } from '../../src/geometry/index.ts';
 import type { PatternPrint, PrintOptions } from '../../src/print/api.ts';
@@ -63,9 +63,31 @@ describe('sheets laid together by their marks show the part again', () => {
   ])('%s', async (_, pattern, paper) => expectTrue(printOf(pattern, paper)));
 
   describe.each(FORM_NAMES)('the form %s at its defaults', (name) => {
-    test.each(['A4', 'Letter'] as const)('on %s', async (paper) => {
-      const { prints, meta } = printsOfForm(name, paper);
+    let onA4: ReturnType<typeof printsOfForm>;
+    beforeAll(() => {
+      onA4 = printsOfForm(name, 'A4');
+    });
+
+    test('on A4', async () => {
+      for (const print of onA4.prints) await expectTrue(print, {}, onA4.meta);
+    });
+
+    test('on Letter', async () => {
+      const { prints, meta } = printsOfForm(name, 'Letter');
       for (const print of prints) await expectTrue(print, {}, meta);
+    });
+
+    test('on a turned grid, by a printer that is out in both directions', async () => {
+      const pinned = {
+        orientation: 'landscape',
+        turn: (23 * Math.PI) / 180,
+        shift: { x: 12.3, y: -456.7 },
+      } as const;
+      for (const { pattern } of onA4.prints) {
+        await expectTrue(
+          printOf(pattern, 'A4', { calibration: { long: 1.0043, short: 0.9968 } }, { pinned }),
+        );
+      }
     });
   });
 

@@ -1,0 +1,90 @@
+import { type Box, vec } from '../../geometry/index.ts';
+import type { Paper, PatternPrint, PrintMeta } from '../api.ts';
+import type { PageItem } from '../page/ink.ts';
+import { type Block, paragraphs } from './block.ts';
+import { shapeOfMap, sheetMap } from './sheet-map.ts';
+import { tapingSteps } from './steps.ts';
+import { checkTable, factTable, lineKey } from './tables.ts';
+
+const GUTTER = 8;
+const BETWEEN = 5;
+/** A map at least so wide for its height takes the whole width of the page. */
+const WIDE_MAP = 1.3;
+/** A map no wider than this for its height stands beside the text, as a column of its own. */
+const TALL_MAP = 0.62;
+/** Shares of the body's height that a map may take, and of its width for a tall one. */
+const MAP_HEIGHT = 0.45;
+const TALL_MAP_HEIGHT = 0.92;
+const TALL_MAP_WIDTH = 0.27;
+/** Share of the width that the left one of two columns of text takes. */
+const LEFT_SHARE = 0.54;
+
+/** A column being filled: where it begins, and how far down it has come on which page. */
+interface Column {
+  readonly x: number;
+  y: number;
+}
+
+/**
+ * The map, the order of taping and the tables in a body; items for each page. Tables that find no room in the right
+ * column go below the steps on the left, and what finds none there to a further page.
+ */
+export function layBlocks(
+  body: Box,
+  print: PatternPrint,
+  meta: PrintMeta,
+  calibration: Paper['calibration'],
+): PageItem[][] {
+  const { plan, pattern, facts } = print;
+  const width = body.maxX - body.minX;
+  const height = body.maxY - body.minY;
+  const shape = shapeOfMap(plan);
+  const isTall = shape <= TALL_MAP;
+  const mapWidth = isTall ? Math.min(TALL_MAP_WIDTH * width, TALL_MAP_HEIGHT * height * shape) : 0;
+  const left = body.minX + (isTall ? mapWidth + GUTTER : 0);
+  const leftWidth = LEFT_SHARE * (body.maxX - left - GUTTER);
+  const rightWidth = body.maxX - left - GUTTER - leftWidth;
+  const pages: PageItem[][] = [[]];
+  const put = (block: Block, column: Column, page = pages.length - 1): void => {
+    pages[page]!.push(...block.draw(vec(column.x, column.y)));
+    column.y -= block.height + BETWEEN;
+  };
+  const leftColumn = { x: left, y: body.maxY };
+  const rightColumn = { x: left + leftWidth + GUTTER, y: body.maxY };
+  if (isTall) {
+    put(sheetMap(plan, pattern, mapWidth, TALL_MAP_HEIGHT * height), { x: body.minX, y: body.maxY });
+  } else {
+    const isWide = shape >= WIDE_MAP;
+    put(sheetMap(plan, pattern, isWide ? width : leftWidth, MAP_HEIGHT * height), leftColumn);
+    if (isWide) rightColumn.y = leftColumn.y;
+  }
+  const blocks = [
+    checkTable(pattern, meta.lengths, rightWidth),
+    factTable(facts, rightWidth),
+    meta.cautions.length > 0 ? paragraphs('Before cutting', meta.cautions, rightWidth, false) : undefined,
+    lineKey(pattern, rightWidth),
+  ].filter((block) => block !== undefined);
+  const fits = (block: Block, column: Column): boolean => column.y - block.height >= body.minY;
+  const wanted = [
+    {
+      block: paragraphs('Order of taping', tapingSteps(plan, calibration), leftWidth, true),
+      columns: [leftColumn],
+    },
+    ...blocks.map((block) => ({ block, columns: [rightColumn, leftColumn] })),
+  ];
+  const further: Block[] = [];
+  for (const { block, columns } of wanted) {
+    const column = columns.find((each) => fits(block, each));
+    if (column === undefined) further.push(block);
+    else put(block, column);
+  }
+  let fresh: Column | undefined;
+  for (const block of further) {
+    if (fresh === undefined || !fits(block, fresh)) {
+      fresh = { x: body.minX, y: body.maxY };
+      pages.push([]);
+    }
+    put(block, fresh);
+  }
+  return pages;
+}
