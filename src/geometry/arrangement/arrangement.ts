@@ -1,5 +1,6 @@
 import { VERTEX_SNAP } from '../tolerance.ts';
 import { findMeetings } from './find-meetings.ts';
+import { filled } from './lists.ts';
 import type { Pieces } from './pieces.ts';
 import { cutPieces, type Slices } from './slices.ts';
 
@@ -15,23 +16,23 @@ export interface Arrangement {
   readonly pieces: Pieces;
   readonly slices: Slices;
   /** Winding to the left less winding to the right, for operand 0 and 1. */
-  readonly counts: [Int16Array, Int16Array];
+  readonly counts: readonly [number[], number[]];
   readonly chains: Chains;
 }
 
 export interface Chains {
   count: number;
   /** Slices of chain c: from offsets[c] to offsets[c + 1]; a slice s travelled backwards is written −1 − s. */
-  readonly steps: Int32Array;
-  readonly offsets: Int32Array;
+  readonly steps: number[];
+  readonly offsets: number[];
   /** The longest slice of each chain, as in `steps`. */
-  readonly longest: Int32Array;
+  readonly longest: number[];
 }
 
 /** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. */
 export function arrange(pieces: Pieces, grain = 1): Arrangement {
   const slices = cutPieces(pieces, findMeetings(pieces, grain));
-  const counts: [Int16Array, Int16Array] = [new Int16Array(slices.count), new Int16Array(slices.count)];
+  const counts = [filled(slices.count), filled(slices.count)] as const;
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;
   const around = slicesAround(pieces, slices);
   layTogether(slices, counts, around, grain * VERTEX_SNAP);
@@ -41,19 +42,19 @@ export function arrange(pieces: Pieces, grain = 1): Arrangement {
 
 /** Slices at each vertex: those of v are `at[offsets[v]]` up to `at[offsets[v + 1]]`. */
 interface Around {
-  readonly at: Int32Array;
-  readonly offsets: Int32Array;
+  readonly at: number[];
+  readonly offsets: number[];
 }
 
 function slicesAround(pieces: Pieces, slices: Slices): Around {
   const { count, start, end } = slices;
-  const offsets = new Int32Array(pieces.vertexCount + 2);
+  const offsets = filled(pieces.vertexCount + 2);
   for (let s = 0; s < count; s++) {
     offsets[start[s]! + 2]!++;
     offsets[end[s]! + 2]!++;
   }
   for (let v = 2; v < offsets.length; v++) offsets[v]! += offsets[v - 1]!;
-  const at = new Int32Array(2 * count);
+  const at = filled(2 * count);
   for (let s = 0; s < count; s++) {
     at[offsets[start[s]! + 1]!++] = s;
     at[offsets[end[s]! + 1]!++] = s;
@@ -89,7 +90,7 @@ function layTogether(slices: Slices, counts: Arrangement['counts'], around: Arou
 /** A slice with an end at which nothing else is left bounds nothing; its counts go, and those of what then hangs loose. */
 function peelLooseEnds(slices: Slices, [count0, count1]: Arrangement['counts'], around: Around): void {
   const { count, start, end } = slices;
-  const degrees = new Int32Array(around.offsets.length);
+  const degrees = filled(around.offsets.length);
   for (let s = 0; s < count; s++) {
     if (count0[s] === 0 && count1[s] === 0) continue;
     degrees[start[s]!]!++;
@@ -119,14 +120,14 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
   const { count, start, end } = slices;
   const [count0, count1] = counts;
   const isLive = (s: number): boolean => count0[s] !== 0 || count1[s] !== 0;
-  const steps = new Int32Array(count);
+  const steps: number[] = [];
   const chains: Chains = {
     count: 0,
     steps,
-    offsets: new Int32Array(count + 1),
-    longest: new Int32Array(count),
+    offsets: [0],
+    longest: [],
   };
-  const used = new Uint8Array(count);
+  const used = filled(count);
   /** The one other live slice at a vertex where just two meet and run on in the same sense, else NaN. */
   const onward = (v: number, from: number): number => {
     const own = from >= 0 ? from : -1 - from;
@@ -143,7 +144,6 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
     if (count0[own] !== sense * count0[other]! || count1[own] !== sense * count1[other]!) return Number.NaN;
     return forward ? other : -1 - other;
   };
-  let filled = 0;
   for (let s = 0; s < count; s++) {
     if (used[s] === 1 || !isLive(s)) continue;
     used[s] = 1;
@@ -155,12 +155,12 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
       first = -1 - back;
       back = onward(back >= 0 ? end[slice]! : start[slice]!, back);
     }
-    const from = filled;
+    const from = steps.length;
     let step = first;
     // What was marked on the way back is travelled again, so it is unmarked step by step ahead.
     for (;;) {
       const slice = step >= 0 ? step : -1 - step;
-      steps[filled++] = step;
+      steps.push(step);
       used[slice] = 1;
       if (slice === s) break;
       step = stepAhead(slices, around, isLive, step);
@@ -168,11 +168,12 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
     for (let next = onward(end[s]!, s); !Number.isNaN(next); ) {
       const slice = next >= 0 ? next : -1 - next;
       used[slice] = 1;
-      steps[filled++] = next;
+      steps.push(next);
       next = onward(next >= 0 ? end[slice]! : start[slice]!, next);
     }
-    chains.longest[chains.count] = longestOf(pieces, slices, steps, from, filled);
-    chains.offsets[++chains.count] = filled;
+    chains.longest.push(longestOf(pieces, slices, steps, from, steps.length));
+    chains.offsets.push(steps.length);
+    chains.count++;
   }
   return chains;
 }
@@ -188,7 +189,13 @@ function stepAhead(slices: Slices, around: Around, isLive: (s: number) => boolea
   return step;
 }
 
-function longestOf(pieces: Pieces, slices: Slices, steps: Int32Array, from: number, to: number): number {
+function longestOf(
+  pieces: Pieces,
+  slices: Slices,
+  steps: readonly number[],
+  from: number,
+  to: number,
+): number {
   const { vertices } = pieces;
   let best = steps[from]!;
   let longest = -1;

@@ -1,13 +1,13 @@
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
-import type { Pieces } from './pieces.ts';
+import { doubles } from './lists.ts';
 import { newVertexUnion, type VertexUnion } from './vertex-union.ts';
 
 /** Where pieces are to be cut: piece, place along it (any measure that grows from its start), vertex. */
 export interface Cuts {
   count: number;
-  piece: Int32Array;
-  place: Float64Array;
-  vertex: Int32Array;
+  readonly piece: number[];
+  readonly place: number[];
+  readonly vertex: number[];
   readonly union: VertexUnion;
   /** Ends nearer to each other than this are one vertex, mm. */
   readonly snap: number;
@@ -16,32 +16,21 @@ export interface Cuts {
 }
 
 /** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. */
-export function newCuts(pieces: Pieces, grain: number): Cuts {
-  const room = 64;
+export function newCuts(grain: number): Cuts {
   return {
     count: 0,
-    piece: new Int32Array(room),
-    place: new Float64Array(room),
-    vertex: new Int32Array(room),
-    union: newVertexUnion(pieces),
+    piece: [],
+    place: doubles(),
+    vertex: [],
+    union: newVertexUnion(),
     snap: grain * VERTEX_SNAP,
     touch: grain * CARRIER_TOLERANCE,
   };
 }
 
 export function addCut(cuts: Cuts, piece: number, place: number, vertex: number): void {
-  const i = cuts.count++;
-  if (i >= cuts.piece.length) {
-    const room = 2 * cuts.piece.length;
-    const { piece: oldPiece, place: oldPlace, vertex: oldVertex } = cuts;
-    cuts.piece = new Int32Array(room);
-    cuts.place = new Float64Array(room);
-    cuts.vertex = new Int32Array(room);
-    cuts.piece.set(oldPiece);
-    cuts.place.set(oldPlace);
-    cuts.vertex.set(oldVertex);
-  }
-  cuts.piece[i] = piece;
-  cuts.place[i] = place;
-  cuts.vertex[i] = vertex;
+  cuts.count++;
+  cuts.piece.push(piece);
+  cuts.place.push(place);
+  cuts.vertex.push(vertex);
 }

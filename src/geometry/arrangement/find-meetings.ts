@@ -8,7 +8,7 @@ const TREE_FROM = 80;
 
 /** Cuts of every two pieces that meet. */
 export function findMeetings(pieces: Pieces, grain: number): Cuts {
-  const cuts = newCuts(pieces, grain);
+  const cuts = newCuts(grain);
   const { snap } = cuts;
   const { boxes, count } = pieces;
   if (count < TREE_FROM) {

@@ -6,18 +6,16 @@ import { joinVertices } from './vertex-union.ts';
  * Joins vertices nearer to each other than the snap, wherever pieces are cut: three pieces through one place give three
  * crossings that rounding sets apart. `offsets` tells which pieces are cut.
  */
-export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: Int32Array): void {
+export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: readonly number[]): void {
   if (cuts.count === 0) return;
   const { ends, vertices } = pieces;
-  const near = new Int32Array(cuts.count + 2 * pieces.count);
-  near.set(cuts.vertex.subarray(0, cuts.count));
-  let count = cuts.count;
+  const near = cuts.vertex.slice();
   for (let i = 0; i < pieces.count; i++) {
     if (offsets[i] === offsets[i + 1]) continue;
-    near[count++] = ends[2 * i]!;
-    near[count++] = ends[2 * i + 1]!;
+    near.push(ends[2 * i]!, ends[2 * i + 1]!);
   }
-  const order = sortByX(near.subarray(0, count), vertices);
+  const order = sortByX(near, vertices);
+  const count = order.length;
   for (let k = 0; k < count; k++) {
     const v = order[k]!;
     const x = vertices[2 * v]!;
@@ -32,7 +30,7 @@ export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: Int32Array
   }
 }
 
-function sortByX(items: Int32Array, vertices: Float64Array): Int32Array {
+function sortByX(items: number[], vertices: readonly number[]): number[] {
   if (items.length > 40) return items.sort((v, w) => vertices[2 * v]! - vertices[2 * w]!);
   for (let k = 1; k < items.length; k++) {
     const v = items[k]!;

@@ -15,7 +15,7 @@ interface Leaving {
 export function leftmostOf(
   arrangement: Arrangement,
   incoming: number,
-  keep: Int8Array,
+  keep: readonly number[],
   outgoing: readonly number[],
 ): number {
   const back = leavingOf(arrangement, incoming, -keep[incoming]!);

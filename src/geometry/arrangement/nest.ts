@@ -1,6 +1,7 @@
-import type { Box, Edge, Outline, Region, Vec } from '../api.ts';
+import type { Edge, Outline, Region, Vec } from '../api.ts';
 import { boundsOfEdges } from '../bounds.ts';
 import { lengthOf, pointAt } from '../edge.ts';
+import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import { areaOfOutline } from '../measure/area.ts';
 import { perimeterOfOutline } from '../measure/perimeter.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
@@ -9,7 +10,6 @@ import { windingNumber } from './winding-number.ts';
 interface Loop {
   readonly outline: Outline;
   readonly area: number;
-  readonly box: Box;
 }
 
 /**
@@ -21,26 +21,37 @@ export function nestLoops(outlines: readonly Outline[]): Region[] {
   const holes: Loop[] = [];
   for (const outline of outlines) {
     const area = areaOfOutline(outline);
-    if (Math.abs(area) <= VERTEX_SNAP * perimeterOfOutline(outline)) continue;
-    (area > 0 ? outers : holes).push({ outline, area, box: boundsOfEdges(outline.edges) });
+    // No loop of a square millimetre is so long that it is a sliver.
+    if (Math.abs(area) < 1 && Math.abs(area) <= VERTEX_SNAP * perimeterOfOutline(outline)) continue;
+    (area > 0 ? outers : holes).push({ outline, area });
   }
+  if (outers.length === 1) return [{ outer: outers[0]!.outline, holes: holes.map(({ outline }) => outline) }];
   outers.sort((a, b) => a.area - b.area);
   const held: Outline[][] = outers.map(() => []);
-  for (const hole of holes) {
-    const at = outers.length === 1 ? 0 : outers.findIndex((outer) => holds(outer, hole));
-    held[at]?.push(hole.outline);
-  }
+  const homeOf = homeFinder(outers);
+  for (const hole of holes) held[homeOf(hole)]?.push(hole.outline);
   return outers.map(({ outline }, i) => ({ outer: outline, holes: held[i]! })).reverse();
 }
 
-function holds(outer: Loop, hole: Loop): boolean {
-  if (outer.area < -hole.area) return false;
-  const { minX, minY, maxX, maxY } = outer.box;
-  const { box } = hole;
-  const slack = VERTEX_SNAP;
-  if (box.minX < minX - slack || box.minY < minY - slack) return false;
-  if (box.maxX > maxX + slack || box.maxY > maxY + slack) return false;
-  return windingNumber(outer.outline.edges, placeClearOfCorners(hole.outline.edges)) > 0;
+/** Finds for a hole the number of the smallest outer loop that holds it, or −1; outer loops come in order of area. */
+function homeFinder(outers: readonly Loop[]): (hole: Loop) => number {
+  const boxes: number[] = [];
+  for (const { outline } of outers) {
+    const { minX, minY, maxX, maxY } = boundsOfEdges(outline.edges);
+    boxes.push(minX, minY, maxX, maxY);
+  }
+  const tree = buildBoxTree(boxes, outers.length);
+  return (hole) => {
+    const p = placeClearOfCorners(hole.outline.edges);
+    let home = -1;
+    searchBoxTree(tree, p.x, p.y, p.x, p.y, (i) => {
+      const outer = outers[i]!;
+      const smaller = home === -1 || i < home;
+      if (smaller && outer.area >= -hole.area && windingNumber(outer.outline.edges, p) > 0) home = i;
+      return false;
+    });
+    return home;
+  };
 }
 
 /** A place inside the longest edge of a loop, away from corners where it might touch another. */

@@ -1,5 +1,6 @@
 import type { Edge, EdgeTag } from '../api.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
+import { doubles } from './lists.ts';
 
 /**
  * Lines and arcs as numbers side by side, for the inner loops of booleans and offsets. A piece is a line or an arc of
@@ -10,49 +11,43 @@ export interface Pieces {
   count: number;
   vertexCount: number;
   /** x and y of each vertex. */
-  vertices: Float64Array;
+  readonly vertices: number[];
   /** SHAPE numbers a piece: x0 y0 x1 y1, then centre x, y and radius of an arc. */
-  shape: Float64Array;
+  readonly shape: number[];
   /** minX, minY, maxX, maxY of each piece. */
-  boxes: Float64Array;
+  readonly boxes: number[];
   /** 0 for a line, else the turn of the arc. */
-  turn: Int8Array;
+  readonly turn: number[];
   /** Which operand the piece belongs to: 0 or 1. */
-  side: Int8Array;
+  readonly side: number[];
   /** First and last vertex of each piece. */
-  ends: Int32Array;
+  readonly ends: number[];
   /** Number of the edge that the piece was cut from; pieces of one number are joined again. */
-  source: Int32Array;
+  readonly source: number[];
   /** Tag for each source number. */
   readonly tags: EdgeTag[];
 }
 
 export const SHAPE = 7;
 
-export function newPieces(expected: number): Pieces {
-  const room = Math.max(16, expected);
+export function newPieces(): Pieces {
   return {
     count: 0,
     vertexCount: 0,
-    vertices: new Float64Array(2 * room),
-    shape: new Float64Array(SHAPE * room),
-    boxes: new Float64Array(4 * room),
-    turn: new Int8Array(room),
-    side: new Int8Array(room),
-    ends: new Int32Array(2 * room),
-    source: new Int32Array(room),
+    vertices: doubles(),
+    shape: doubles(),
+    boxes: doubles(),
+    turn: [],
+    side: [],
+    ends: [],
+    source: [],
     tags: [],
   };
 }
 
 export function addVertex(pieces: Pieces, x: number, y: number): number {
-  const v = pieces.vertexCount++;
-  if (2 * v + 1 >= pieces.vertices.length) {
-    pieces.vertices = copyTo(new Float64Array(2 * pieces.vertices.length), pieces.vertices);
-  }
-  pieces.vertices[2 * v] = x;
-  pieces.vertices[2 * v + 1] = y;
-  return v;
+  pieces.vertices.push(x, y);
+  return pieces.vertexCount++;
 }
 
 /** Adds a line between two vertices; one whose ends are the same vertex is left out. */
@@ -149,26 +144,17 @@ function addPiece(
   source: number,
   side: number,
 ): void {
-  const i = pieces.count++;
-  if (i >= pieces.turn.length) grow(pieces);
+  pieces.count++;
   const { vertices, shape, boxes } = pieces;
   const x0 = vertices[2 * v0]!;
   const y0 = vertices[2 * v0 + 1]!;
   const x1 = vertices[2 * v1]!;
   const y1 = vertices[2 * v1 + 1]!;
-  const at = SHAPE * i;
-  shape[at] = x0;
-  shape[at + 1] = y0;
-  shape[at + 2] = x1;
-  shape[at + 3] = y1;
-  shape[at + 4] = cx;
-  shape[at + 5] = cy;
-  shape[at + 6] = radius;
-  pieces.turn[i] = turn;
-  pieces.side[i] = side;
-  pieces.ends[2 * i] = v0;
-  pieces.ends[2 * i + 1] = v1;
-  pieces.source[i] = source;
+  shape.push(x0, y0, x1, y1, cx, cy, radius);
+  pieces.turn.push(turn);
+  pieces.side.push(side);
+  pieces.ends.push(v0, v1);
+  pieces.source.push(source);
   let minX = Math.min(x0, x1);
   let minY = Math.min(y0, y1);
   let maxX = Math.max(x0, x1);
@@ -184,23 +170,5 @@ function addPiece(
     if (ax > 0 && bx < 0 && cy + radius > maxY) maxY = cy + radius;
     if (ax < 0 && bx > 0 && cy - radius < minY) minY = cy - radius;
   }
-  boxes[4 * i] = minX - VERTEX_SNAP;
-  boxes[4 * i + 1] = minY - VERTEX_SNAP;
-  boxes[4 * i + 2] = maxX + VERTEX_SNAP;
-  boxes[4 * i + 3] = maxY + VERTEX_SNAP;
-}
-
-function grow(pieces: Pieces): void {
-  const room = 2 * pieces.turn.length;
-  pieces.shape = copyTo(new Float64Array(SHAPE * room), pieces.shape);
-  pieces.boxes = copyTo(new Float64Array(4 * room), pieces.boxes);
-  pieces.turn = copyTo(new Int8Array(room), pieces.turn);
-  pieces.side = copyTo(new Int8Array(room), pieces.side);
-  pieces.ends = copyTo(new Int32Array(2 * room), pieces.ends);
-  pieces.source = copyTo(new Int32Array(room), pieces.source);
-}
-
-function copyTo<T extends Float64Array | Int32Array | Int8Array>(room: T, from: T): T {
-  room.set(from);
-  return room;
+  boxes.push(minX - VERTEX_SNAP, minY - VERTEX_SNAP, maxX + VERTEX_SNAP, maxY + VERTEX_SNAP);
 }

@@ -1,5 +1,6 @@
 import type { Cuts } from './cuts.ts';
 import { joinNearVertices } from './join-near-vertices.ts';
+import { doubles, filled } from './lists.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 import { findVertex } from './vertex-union.ts';
 
@@ -9,20 +10,19 @@ import { findVertex } from './vertex-union.ts';
  */
 export interface Slices {
   count: number;
-  readonly piece: Int32Array;
-  readonly start: Int32Array;
-  readonly end: Int32Array;
-  readonly middles: Float64Array;
+  readonly piece: number[];
+  readonly start: number[];
+  readonly end: number[];
+  readonly middles: number[];
 }
 
 export function cutPieces(pieces: Pieces, cuts: Cuts): Slices {
-  const room = pieces.count + cuts.count;
   const slices: Slices = {
     count: 0,
-    piece: new Int32Array(room),
-    start: new Int32Array(room),
-    end: new Int32Array(room),
-    middles: new Float64Array(2 * room),
+    piece: [],
+    start: [],
+    end: [],
+    middles: doubles(),
   };
   const { order, offsets } = sortCuts(pieces, cuts);
   joinNearVertices(pieces, cuts, offsets);
@@ -44,12 +44,12 @@ export function cutPieces(pieces: Pieces, cuts: Cuts): Slices {
 }
 
 /** Cuts piece by piece, each in order along it: `offsets[i]` is where those of piece i begin. */
-function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int32Array } {
+function sortCuts(pieces: Pieces, cuts: Cuts): { order: number[]; offsets: number[] } {
   const { count, piece, place } = cuts;
-  const offsets = new Int32Array(pieces.count + 1);
+  const offsets = filled(pieces.count + 1);
   for (let k = 0; k < count; k++) offsets[piece[k]! + 1]!++;
   for (let i = 0; i < pieces.count; i++) offsets[i + 1]! += offsets[i]!;
-  const order = new Int32Array(count);
+  const order = filled(count);
   const next = offsets.slice();
   for (let k = 0; k < count; k++) order[next[piece[k]!]!++] = k;
   for (let i = 0; i < pieces.count; i++) {
@@ -57,7 +57,8 @@ function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int
     const to = offsets[i + 1]!;
     if (to - from < 2) continue;
     if (to - from > 24) {
-      order.subarray(from, to).sort((p, q) => place[p]! - place[q]!);
+      const sorted = order.slice(from, to).sort((p, q) => place[p]! - place[q]!);
+      for (let k = from; k < to; k++) order[k] = sorted[k - from]!;
       continue;
     }
     for (let k = from + 1; k < to; k++) {
@@ -74,10 +75,10 @@ function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int
 /** A slice whose ends have become one vertex is shorter than the snap, since no piece closes on itself: left out. */
 function addSlice(pieces: Pieces, slices: Slices, piece: number, from: number, to: number): void {
   if (from === to) return;
-  const k = slices.count++;
-  slices.piece[k] = piece;
-  slices.start[k] = from;
-  slices.end[k] = to;
+  slices.count++;
+  slices.piece.push(piece);
+  slices.start.push(from);
+  slices.end.push(to);
   const { vertices, shape } = pieces;
   let x = (vertices[2 * from]! + vertices[2 * to]!) / 2;
   let y = (vertices[2 * from + 1]! + vertices[2 * to + 1]!) / 2;
@@ -89,6 +90,5 @@ function addSlice(pieces: Pieces, slices: Slices, piece: number, from: number, t
     x = shape[at + 4]! + f * dx;
     y = shape[at + 5]! + f * dy;
   }
-  slices.middles[2 * k] = x;
-  slices.middles[2 * k + 1] = y;
+  slices.middles.push(x, y);
 }

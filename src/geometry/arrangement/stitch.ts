@@ -1,6 +1,7 @@
 import type { Edge, Outline, Vec } from '../api.ts';
 import type { Arrangement } from './arrangement.ts';
 import { leftmostOf } from './leftmost.ts';
+import { filled } from './lists.ts';
 import { SHAPE } from './pieces.ts';
 
 /** Loops with the interior to their left, and whether every kept chain found its place in one. */
@@ -14,17 +15,20 @@ export interface Stitched {
  * the leftmost, so that a loop bounds one connected interior; a loop that comes back to a vertex is parted there. Slices
  * of one source edge that follow each other become one edge again.
  */
-export function stitch(arrangement: Arrangement, keep: Int8Array): Stitched {
+export function stitch(arrangement: Arrangement, keep: readonly number[]): Stitched {
   const { pieces, chains } = arrangement;
-  const head = new Int32Array(pieces.vertexCount).fill(-1);
-  const next = new Int32Array(chains.count).fill(-1);
+  const head = filled(pieces.vertexCount, -1);
+  const next = filled(chains.count, -1);
+  // Whether several chains go out of any vertex: only then do walks need choosing and parting.
+  let forks = false;
   for (let c = chains.count - 1; c >= 0; c--) {
     if (keep[c] === 0) continue;
     const v = startOf(arrangement, c, keep[c]!);
+    if (head[v] !== -1) forks = true;
     next[c] = head[v]!;
     head[v] = c;
   }
-  const used = new Uint8Array(chains.count);
+  const used = filled(chains.count);
   const loops: Outline[] = [];
   let closed = true;
   for (let c = 0; c < chains.count; c++) {
@@ -55,15 +59,18 @@ export function stitch(arrangement: Arrangement, keep: Int8Array): Stitched {
       closed = false;
       continue;
     }
-    for (const simple of partAtVertices(arrangement, keep, walk)) {
-      const outline = outlineOf(arrangement, keep, simple);
-      if (outline !== undefined) loops.push(outline);
-    }
+    const parts = forks ? partAtVertices(arrangement, keep, walk) : [walk];
+    for (const part of parts) loops.push(outlineOf(arrangement, keep, part));
   }
   return { loops, closed };
 }
 
-function hasUnused(head: Int32Array, next: Int32Array, used: Uint8Array, v: number): boolean {
+function hasUnused(
+  head: readonly number[],
+  next: readonly number[],
+  used: readonly number[],
+  v: number,
+): boolean {
   for (let k = head[v]!; k !== -1; k = next[k]!) if (used[k] === 0) return true;
   return false;
 }
@@ -77,7 +84,11 @@ function startOf({ slices, chains }: Arrangement, c: number, sense: number): num
 }
 
 /** A walk over chains as walks that pass no vertex twice. */
-function partAtVertices(arrangement: Arrangement, keep: Int8Array, walk: readonly number[]): number[][] {
+function partAtVertices(
+  arrangement: Arrangement,
+  keep: readonly number[],
+  walk: readonly number[],
+): number[][] {
   if (walk.length === 1) return [[...walk]];
   const parts: number[][] = [];
   const stack: number[] = [];
@@ -97,8 +108,8 @@ function partAtVertices(arrangement: Arrangement, keep: Int8Array, walk: readonl
   return parts;
 }
 
-/** Edges of a walk, those of one source edge joined; undefined when nothing but slivers is left. */
-function outlineOf(arrangement: Arrangement, keep: Int8Array, walk: readonly number[]): Outline | undefined {
+/** Edges of a walk, those of one source edge joined. */
+function outlineOf(arrangement: Arrangement, keep: readonly number[], walk: readonly number[]): Outline {
   const { chains } = arrangement;
   const steps: number[] = [];
   for (const c of walk) {
@@ -131,14 +142,9 @@ function edgesOf(arrangement: Arrangement, steps: readonly number[]): Edge[] {
     }
   }
   const edges: Edge[] = [];
-  const points = new Map<number, Vec>();
-  const pointOf = (v: number): Vec => {
-    const known = points.get(v);
-    if (known !== undefined) return known;
-    const point = { x: pieces.vertices[2 * v]!, y: pieces.vertices[2 * v + 1]! };
-    points.set(v, point);
-    return point;
-  };
+  const first = startVertex(slices, steps[begin]!);
+  const start = placeOf(pieces, first);
+  let from = start;
   for (let k = 0; k < count; ) {
     const step = steps[(begin + k) % count]!;
     let last = step;
@@ -148,20 +154,26 @@ function edgesOf(arrangement: Arrangement, steps: readonly number[]): Edge[] {
       last = after;
     }
     const piece = slices.piece[step >= 0 ? step : -1 - step]!;
-    const from = pointOf(startVertex(slices, step));
-    const to = pointOf(startVertex(slices, -1 - last));
+    const end = startVertex(slices, -1 - last);
+    const to = end === first ? start : placeOf(pieces, end);
     const tag = pieces.tags[pieces.source[piece]!]!;
     const turn = pieces.turn[piece]!;
     if (turn === 0) {
       edges.push({ kind: 'line', from, to, tag });
+      from = to;
       continue;
     }
     const at = SHAPE * piece;
     const centre = { x: pieces.shape[at + 4]!, y: pieces.shape[at + 5]! };
     const way = step >= 0 === turn > 0 ? 1 : -1;
     edges.push({ kind: 'arc', from, to, centre, radius: pieces.shape[at + 6]!, turn: way, tag });
+    from = to;
   }
   return edges;
+}
+
+function placeOf({ vertices }: Arrangement['pieces'], v: number): Vec {
+  return { x: vertices[2 * v]!, y: vertices[2 * v + 1]! };
 }
 
 function startVertex(slices: Arrangement['slices'], step: number): number {

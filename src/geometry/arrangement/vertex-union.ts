@@ -1,21 +1,18 @@
-import type { Pieces } from './pieces.ts';
-
 /** Vertices found to be one place. The lowest number of each set stands for it, so that given ends outlive computed crossings. */
 export interface VertexUnion {
-  parent: Int32Array;
-  /** Vertices below this number have a parent entry. */
-  known: number;
+  /** Of each vertex up to the highest joined so far: the next one on the way to the one that stands for it. */
+  readonly parent: number[];
   /** Whether any two were joined. */
   joined: boolean;
 }
 
-export function newVertexUnion(pieces: Pieces): VertexUnion {
-  return { parent: new Int32Array(pieces.vertexCount + 64), known: 0, joined: false };
+export function newVertexUnion(): VertexUnion {
+  return { parent: [], joined: false };
 }
 
 export function findVertex(union: VertexUnion, vertex: number): number {
-  if (vertex >= union.known) return vertex;
   const { parent } = union;
+  if (vertex >= parent.length) return vertex;
   let root = vertex;
   while (parent[root] !== root) root = parent[root]!;
   let v = vertex;
@@ -28,22 +25,11 @@ export function findVertex(union: VertexUnion, vertex: number): number {
 }
 
 export function joinVertices(union: VertexUnion, a: number, b: number): void {
-  const highest = Math.max(a, b);
-  if (highest >= union.known) know(union, highest + 1);
+  for (let v = union.parent.length; v <= a || v <= b; v++) union.parent.push(v);
   const p = findVertex(union, a);
   const q = findVertex(union, b);
   if (p === q) return;
   union.joined = true;
   if (p < q) union.parent[q] = p;
   else union.parent[p] = q;
-}
-
-function know(union: VertexUnion, count: number): void {
-  if (count > union.parent.length) {
-    const old = union.parent;
-    union.parent = new Int32Array(Math.max(count, 2 * old.length));
-    union.parent.set(old);
-  }
-  for (let i = union.known; i < count; i++) union.parent[i] = i;
-  union.known = count;
 }

@@ -1,6 +1,7 @@
 import { orient2d } from 'robust-predicates';
 import { type BoxTree, buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import type { Arrangement } from './arrangement.ts';
+import { filled } from './lists.ts';
 import { SHAPE } from './pieces.ts';
 
 /**
@@ -33,7 +34,7 @@ export function windingCaster(arrangement: Arrangement): (slice: number) => Read
 
 function treeOf({ pieces, slices, counts }: Arrangement): BoxTree {
   // A slice lies in the box of its piece; a long piece cut in many would spoil the tree, so it gets its own box.
-  const boxes = new Float64Array(4 * slices.count);
+  const boxes = filled(4 * slices.count);
   for (let s = 0; s < slices.count; s++) {
     const live = counts[0][s] !== 0 || counts[1][s] !== 0;
     const piece = slices.piece[s]!;
@@ -75,24 +76,30 @@ function cast(arrangement: Arrangement, slice: number, tree: BoxTree | undefined
     ty = turn * (x - shape[SHAPE * piece + 4]!);
   }
   const upright = Math.abs(tx) > Math.abs(ty);
+  const { boxes } = pieces;
+  const [count0, count1] = counts;
   let w0 = 0;
   let w1 = 0;
-  const count = (s: number): boolean => {
-    if (s === slice || (counts[0][s] === 0 && counts[1][s] === 0)) return false;
+  const meet = (s: number): boolean => {
+    const box = 4 * slices.piece[s]!;
+    // A ray to the right meets no piece that lies wholly above, below or to the left of its start; likewise upwards.
+    if (boxes[box + 2]! < x || boxes[box + 3]! < y || (upright ? boxes[box]! > x : boxes[box + 1]! > y))
+      return false;
+    if (s === slice || (count0[s] === 0 && count1[s] === 0)) return false;
     const crossing = upright
       ? crossingUpwards(arrangement, s, x, y)
       : crossingRightwards(arrangement, s, x, y);
-    w0 += crossing * counts[0][s]!;
-    w1 += crossing * counts[1][s]!;
+    w0 += crossing * count0[s]!;
+    w1 += crossing * count1[s]!;
     return false;
   };
-  if (tree === undefined) for (let s = 0; s < slices.count; s++) count(s);
-  else if (upright) searchBoxTree(tree, x, y, x, Number.MAX_VALUE, count);
-  else searchBoxTree(tree, x, y, Number.MAX_VALUE, y, count);
+  if (tree === undefined) for (let s = 0; s < slices.count; s++) meet(s);
+  else if (upright) searchBoxTree(tree, x, y, x, Number.MAX_VALUE, meet);
+  else searchBoxTree(tree, x, y, Number.MAX_VALUE, y, meet);
   // Where the ray leaves on the left of the slice, what was counted is the left; otherwise the right.
   const leavesLeft = upright ? tx > 0 : ty < 0;
-  const c0 = counts[0][slice]!;
-  const c1 = counts[1][slice]!;
+  const c0 = count0[slice]!;
+  const c1 = count1[slice]!;
   found.left0 = leavesLeft ? w0 : w0 + c0;
   found.right0 = found.left0 - c0;
   found.left1 = leavesLeft ? w1 : w1 + c1;
@@ -112,6 +119,7 @@ function crossingRightwards({ pieces, slices }: Arrangement, s: number, x: numbe
   const x1 = vertices[2 * v1]!;
   if (turn === 0) {
     if (y0 <= y === y1 <= y) return 0;
+    if (x0 > x && x1 > x) return y0 <= y ? 1 : -1;
     // The library counts y downwards: negative is to the left.
     const side = -orient2d(x0, y0, x1, y1, x, y);
     return y0 <= y ? (side > 0 ? 1 : 0) : side < 0 ? -1 : 0;
@@ -135,6 +143,7 @@ function crossingUpwards({ pieces, slices }: Arrangement, s: number, x: number, 
   const x1 = vertices[2 * v1 + 1]!;
   if (turn === 0) {
     if (y0 <= x === y1 <= x) return 0;
+    if (x0 > y && x1 > y) return y0 <= x ? -1 : 1;
     const side = -orient2d(x0, y0, x1, y1, y, x);
     return y0 <= x ? (side > 0 ? -1 : 0) : side < 0 ? 1 : 0;
   }

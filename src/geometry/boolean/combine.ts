@@ -1,5 +1,6 @@
 import type { Outline, Region } from '../api.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
+import { filled } from '../arrangement/lists.ts';
 import { nestLoops } from '../arrangement/nest.ts';
 import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
@@ -14,7 +15,7 @@ export function combineLoops(
   second: readonly Outline[],
   belongs: Membership,
 ): Region[] {
-  const pieces = newPieces(countEdges(first) + countEdges(second) + 16);
+  const pieces = newPieces();
   for (const loop of first) addLoop(pieces, loop.edges, 0);
   for (const loop of second) addLoop(pieces, loop.edges, 1);
   return membersOf(pieces, belongs);
@@ -41,9 +42,9 @@ function membersOf(pieces: Pieces, belongs: Membership): Region[] {
 }
 
 /** Chains that part what belongs from what does not: 1 when what belongs lies to the left, −1 to the right. */
-function boundaryChains(arrangement: Arrangement, belongs: Membership): Int8Array {
+function boundaryChains(arrangement: Arrangement, belongs: Membership): number[] {
   const { chains } = arrangement;
-  const keep = new Int8Array(chains.count);
+  const keep = filled(chains.count);
   const cast = windingCaster(arrangement);
   for (let c = 0; c < chains.count; c++) {
     const step = chains.longest[c]!;
@@ -53,10 +54,4 @@ function boundaryChains(arrangement: Arrangement, belongs: Membership): Int8Arra
     if (left !== right) keep[c] = left === step >= 0 ? 1 : -1;
   }
   return keep;
-}
-
-function countEdges(loops: readonly Outline[]): number {
-  let count = 0;
-  for (const loop of loops) count += loop.edges.length;
-  return count;
 }

@@ -18,7 +18,7 @@ const NODE_SIZE = 8;
 const ORDER_FROM = 256;
 
 /** Tree over `count` boxes given as minX, minY, maxX, maxY one after another. */
-export function buildBoxTree(items: Float64Array, count: number): BoxTree {
+export function buildBoxTree(items: readonly number[], count: number): BoxTree {
   let total = count;
   const levelEnds = [count];
   for (let size = count; size > 1; ) {
@@ -116,7 +116,7 @@ function endOfLevel(levelEnds: readonly number[], place: number): number {
 }
 
 /** Numbers of the boxes in the order in which a Z-order curve passes their middles. */
-function zOrder(items: Float64Array, count: number): Int32Array {
+function zOrder(items: readonly number[], count: number): Int32Array {
   let minX = Infinity;
   let minY = Infinity;
   let maxX = -Infinity;

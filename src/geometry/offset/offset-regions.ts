@@ -1,5 +1,6 @@
 import type { Outline, Region } from '../api.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
+import { filled } from '../arrangement/lists.ts';
 import { nestLoops } from '../arrangement/nest.ts';
 import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
 import { type Stitched, stitch } from '../arrangement/stitch.ts';
@@ -64,7 +65,7 @@ function roundOffset(loops: readonly Outline[], by: number): Region[] {
 }
 
 function offsetLoops(loops: readonly Outline[], by: number): Stitched {
-  const source = newPieces(2 * loops.reduce((sum, loop) => sum + loop.edges.length, 0));
+  const source = newPieces();
   const ranges: LoopRange[] = [];
   for (const loop of loops) {
     const from = source.count;
@@ -95,12 +96,8 @@ function tryOffset(
 }
 
 /** Chains no nearer to the source than the offset, in the sense in which the source runs. */
-function farChains(
-  { slices, counts, chains }: Arrangement,
-  reach: number,
-  closerThan: CloserThan,
-): Int8Array {
-  const keep = new Int8Array(chains.count);
+function farChains({ slices, counts, chains }: Arrangement, reach: number, closerThan: CloserThan): number[] {
+  const keep = filled(chains.count);
   for (let c = 0; c < chains.count; c++) {
     const step = chains.longest[c]!;
     const s = step >= 0 ? step : -1 - step;

@@ -1,3 +1,4 @@
+import { filled } from '../arrangement/lists.ts';
 import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import type { CloserThan } from './closer-than.ts';
@@ -22,7 +23,7 @@ export function rawOffset(
   by: number,
   closerThan: CloserThan,
 ): Pieces {
-  const raw = newPieces(2 * source.count + 16);
+  const raw = newPieces();
   raw.tags.push(...source.tags);
   for (const loop of loops) addRawLoop(source, raw, loop, by, closerThan);
   return raw;
@@ -41,8 +42,8 @@ function addRawLoop(
   const reach = Math.abs(by);
   const sign = by > 0 ? 1 : -1;
   // Where each parallel begins and ends.
-  const starts = new Int32Array(count);
-  const stops = new Int32Array(count);
+  const starts = filled(count);
+  const stops = filled(count);
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const after = k + 1 === count ? 0 : k + 1;

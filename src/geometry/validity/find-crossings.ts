@@ -23,10 +23,10 @@ export function findCrossings(loops: readonly PlacedLoop[]): Fault[] {
   const all: PlacedEdge[] = loops.flatMap((loop) =>
     loop.edges.map((edge, number) => ({ edge, number, loop })),
   );
-  const boxes = new Float64Array(4 * all.length);
-  all.forEach(({ edge }, i) => {
+  const boxes: number[] = [];
+  all.forEach(({ edge }) => {
     const { minX, minY, maxX, maxY } = boundsOfEdge(edge);
-    boxes.set([minX, minY, maxX, maxY], 4 * i);
+    boxes.push(minX, minY, maxX, maxY);
   });
   const tree = buildBoxTree(boxes, all.length);
   const faults: Fault[] = [];
