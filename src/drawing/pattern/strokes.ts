@@ -7,7 +7,6 @@ import {
   line,
   polar,
   scale,
-  subtract,
   unit,
   type Vec,
 } from '../../geometry/index.ts';
@@ -64,8 +63,4 @@ export function readable(angle: number): number {
   const turns = Math.round(angle / Math.PI);
   const rest = angle - turns * Math.PI;
   return rest <= -Math.PI / 2 + PAST_UPRIGHT ? rest + Math.PI : rest;
-}
-
-export function directionFrom(a: Vec, b: Vec): Vec {
-  return unit(subtract(b, a));
 }
