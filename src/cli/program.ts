@@ -8,12 +8,14 @@ import { addOffset } from './commands/offset.ts';
 import { addRenew } from './commands/renew.ts';
 import { addSet } from './commands/set.ts';
 import { addStart } from './commands/start.ts';
+import { addWorkshop } from './commands/workshop.ts';
 import { programVersion } from './package-files.ts';
 import { EXIT, type ExitCode, type Terminal } from './terminal.ts';
 
 /** In the order of the work. */
 const COMMANDS: readonly AddCommand[] = [
   addForms,
+  addWorkshop,
   addStart,
   addSet,
   addCheck,

@@ -1,6 +1,6 @@
 export { type BarReadings, calibratePaper } from './calibrate-paper.ts';
 export { type ComputeOptions, compute } from './compute.ts';
-export type { Computed, ComputedPart, ComputedPattern, Wanted } from './computed.ts';
+export type { Computed, ComputedPattern } from './computed.ts';
 export { defaultParameters } from './default-parameters.ts';
 export type { Design, PatternRequest, TypedPaper, TypedTooling } from './design-schema.ts';
 export { lengthStyleOf } from './length-style.ts';
@@ -19,6 +19,7 @@ export { placeProblems } from './schema-problems.ts';
 export { startDesign } from './start-design.ts';
 export { type Choice, takeFromWorkshop } from './take-from-workshop.ts';
 export { usualPaper, usualTooling, usualUnits } from './usual.ts';
+export { usualWorkshop } from './usual-workshop.ts';
 export type { Workshop } from './workshop-schema.ts';
 export { writeDesign, writeWorkshop } from './write-design.ts';
 export { resultOf, writeResult } from './write-result.ts';

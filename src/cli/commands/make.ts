@@ -10,6 +10,7 @@ import { folderFor, loadResult } from '../make/output-folder.ts';
 import { sayMade, summaryOf } from '../make/say-made.ts';
 import { readSheetName } from '../make/sheet-name.ts';
 import { readFonts } from '../package-files.ts';
+import { PAPER_HELP, readPaperSize } from '../paper-size.ts';
 import { watchProgress } from '../progress.ts';
 import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, say, type Terminal } from '../terminal.ts';
@@ -47,7 +48,7 @@ export function addMake(program: Command, session: Session): void {
       ]),
     )
     .option('--mirrored', 'patterns turned over, for the other hand')
-    .option('--paper <size>', 'this paper instead of the design’s')
+    .option('--paper <size>', `this paper instead of the design’s: ${PAPER_HELP}`)
     .option('--sheet <name>', 'only one sheet, as a trial: "row 2, sheet 3"')
     .option(
       '--since <result.json>',
@@ -117,7 +118,8 @@ function readChoice(terminal: Terminal, options: MakeOptions): Result<MakeChoice
   if (sheet && !sheet.ok) return sheet;
   const since = options.since === undefined ? undefined : loadResult(terminal, options.since);
   if (since && !since.ok) return since;
-  const { part, view, mirrored, paper, force } = options;
+  const { part, view, mirrored, force } = options;
+  const paper = options.paper === undefined ? undefined : readPaperSize(options.paper);
   return {
     ok: true,
     value: { part, view, mirrored, paper, force, sheet: sheet?.value, since: since?.value },

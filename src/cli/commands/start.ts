@@ -20,6 +20,7 @@ import { readAssignments } from '../assignments.ts';
 import { type Session, withExample } from '../command.ts';
 import { saveNewDesign } from '../design-files.ts';
 import { findForm } from '../find-form.ts';
+import { PAPER_HELP, readPaperSize } from '../paper-size.ts';
 import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, pathIn, say, type Terminal } from '../terminal.ts';
 
@@ -48,7 +49,7 @@ export function addStart(program: Command, session: Session): void {
     .addOption(
       new Option('--units <unit>', 'unit of bare numbers and of what is printed').choices(['mm', 'in']),
     )
-    .option('--paper <size>', 'paper by its name, such as A4 or Letter')
+    .option('--paper <size>', PAPER_HELP)
     .option('--workshop <file>', 'copy tooling, paper and printer from your workshop file')
     .option('--cutter <name>', 'cutter of the workshop (otherwise its first)')
     .option('--guide <name>', 'guide of the workshop (otherwise its first)')
@@ -107,7 +108,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
       date: terminal.today,
       units,
       tooling,
-      paper: options.paper === undefined ? paper : { ...paper, size: options.paper },
+      paper: options.paper === undefined ? paper : { ...paper, size: readPaperSize(options.paper) },
     }),
   );
 }

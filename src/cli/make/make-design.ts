@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
-import type { Computed, Design, DesignFile, WrittenResult } from '../../design/index.ts';
+import type { Computed, Design, DesignFile, TypedPaper, WrittenResult } from '../../design/index.ts';
 import { computeInFile, designToWrite } from '../design-files.ts';
 import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
@@ -11,7 +11,7 @@ import { everyView, type PatternChoice, requestPatterns } from './request-patter
 import type { SheetPlace } from './sheet-name.ts';
 
 export interface MakeChoice extends PatternChoice {
-  readonly paper?: string | undefined;
+  readonly paper?: TypedPaper['size'] | undefined;
   readonly force?: boolean | undefined;
   /** Only this sheet, as a trial. */
   readonly sheet?: SheetPlace | undefined;

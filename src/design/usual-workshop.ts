@@ -1,0 +1,37 @@
+import type { LengthUnit } from '../measure/index.ts';
+import { usualPaper, usualTooling, usualUnits } from './usual.ts';
+import { WORKSHOP_VERSION, type Workshop } from './workshop-schema.ts';
+
+/** A workshop to make one's own: what a maker usually has, each thing with a name, no printer measured yet. */
+export function usualWorkshop(unit: LengthUnit): Workshop {
+  const { machine, cutter, guide, templateThickness, runOn, sawAllowance, blades } = usualTooling(unit);
+  const metric = unit === 'mm';
+  return {
+    'legwright-workshop': WORKSHOP_VERSION,
+    units: usualUnits(unit),
+    machine,
+    cutters: [
+      { ...cutter, name: cutter.name ?? 'cutter' },
+      {
+        name: metric ? 'spiral 8 × 25 mm' : 'spiral 3/8 × 1 in',
+        diameter: metric ? '8 mm' : '3/8 in',
+        cuttingLength: metric ? '25 mm' : '1 in',
+      },
+    ],
+    guides: [
+      { ...guide, name: guide.name ?? 'guide' },
+      {
+        kind: 'bushing',
+        name: metric ? 'bushing 17 mm' : 'bushing 5/8 in',
+        outsideDiameter: metric ? '17 mm' : '5/8 in',
+        barrelLength: metric ? '5 mm' : '3/16 in',
+      },
+    ],
+    blades: blades.map((blade) => ({ ...blade, name: blade.name ?? 'blade' })),
+    templateThickness,
+    runOn,
+    sawAllowance,
+    printers: [],
+    paper: usualPaper(unit),
+  };
+}
