@@ -43,9 +43,11 @@ export { writeSvgPath } from './svg-path/write-svg-path.ts';
 export {
   ANGLE_TOLERANCE,
   FAIRING_TOLERANCE,
+  FIGURE_ROUNDING,
   POSITION_TOLERANCE,
   RESIDUE_TOLERANCE,
   SMOOTH_TURN,
+  STRAIGHT_RADIUS,
 } from './tolerance.ts';
 export {
   moveBy,

@@ -38,3 +38,9 @@ export const RESIDUE_TOLERANCE = 0.01;
  * 0.0013 mm.
  */
 export const SMOOTH_TURN = 0.02;
+
+/**
+ * Figures that differ by less than this share are one figure: what converting units and turning by quarter turns leaves
+ * of rounding (1e-16 a step), far below what anyone types.
+ */
+export const FIGURE_ROUNDING = 1e-12;

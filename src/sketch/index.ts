@@ -1,6 +1,6 @@
 export type * from './api.ts';
-export { type EvaluateOptions, evaluateForm } from './evaluate/evaluate-form.ts';
+export { evaluateForm } from './evaluate/evaluate-form.ts';
 export type { Form } from './form/form.ts';
 export { readForm } from './form/read-form.ts';
-export { type DescribedParameter, describeForm, type FormDescription } from './parameters/describe-form.ts';
-export { type ReadParameterOptions, readParameterValues } from './parameters/read-parameter-values.ts';
+export { type DescribedParameter, describeForm } from './parameters/describe-form.ts';
+export { readParameterValues } from './parameters/read-parameter-values.ts';

@@ -92,6 +92,13 @@ describe('an arc by its rise', () => {
     );
   });
 
+  it('is a straight line when it is too flat for its centre to be told', () => {
+    const flat = plateWith('arc: right, rise: 0.000001 mm, bows: right');
+    expect(edgesOf(flat).every((edge) => edge.kind === 'line')).toBe(true);
+    const wide = plateWith('arc: right, radius: 100000000 mm, bows: right');
+    expect(edgesOf(wide).every((edge) => edge.kind === 'line')).toBe(true);
+  });
+
   it('swells to the side that bows says, so its rise is never less than nothing', () => {
     expect(message('arc: right, rise: -3 mm, bows: right')).toBe(
       'a rise of -3 mm is less than 0: bows says to which side the arc swells',

@@ -9,7 +9,8 @@ import {
   type Vec,
 } from '../../geometry/index.ts';
 import type { SketchedPlane as Plane } from '../api.ts';
-import { compute, type Value } from '../expression/compute.ts';
+import { compute } from '../expression/compute.ts';
+import type { Value, ValueScope } from '../expression/value-scope.ts';
 import type { LineRef } from '../schema/construction.ts';
 import type { Coordinates, Expression } from '../schema/expression.ts';
 import { type Place, placeWithin } from '../source/place.ts';
@@ -66,9 +67,10 @@ export function openDesk(sheet: Sheet): Desk {
     for (const problem of result.problems) if (!problems.includes(problem)) problems.push(problem);
     return undefined;
   };
-  const value: Desk['value'] = ({ node, source }) =>
-    compute(node, {
+  const value: Desk['value'] = ({ node, source }) => {
+    const scope: ValueScope = {
       text: source.text,
+      compute: (part) => compute(part, scope),
       valueOf: (name) => {
         const made = sheet.values.get(name);
         if (made === undefined) throw new Error(`${name} is used before it is made`);
@@ -76,7 +78,9 @@ export function openDesk(sheet: Sheet): Desk {
       },
       report: (span, code, message, expected) =>
         refuse(placeWithin(source, span.from), code, message, expected),
-    });
+    };
+    return compute(node, scope);
+  };
   const figure: Desk['figure'] = (expression) => value(expression) as number | undefined;
   const point: Desk['point'] = (expression) => {
     if (expression.kind === 'expression') return value(expression) as Vec | undefined;

@@ -2,7 +2,7 @@ import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import type { Vec } from '../../geometry/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
 import type { ParameterValue, Sketch, SketchedPart } from '../api.ts';
-import type { Value } from '../expression/compute.ts';
+import type { Value } from '../expression/value-scope.ts';
 import { inOrder } from '../form/complaints.ts';
 import type { Form } from '../form/form.ts';
 import { type AssembledOutline, assembleOutline } from '../outline/assemble-outline.ts';

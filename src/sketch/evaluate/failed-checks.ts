@@ -1,6 +1,6 @@
 import type { Problem } from '../../core/index.ts';
-import type { Value } from '../expression/compute.ts';
 import type { Kind } from '../expression/kind.ts';
+import type { Value } from '../expression/value-scope.ts';
 import { openDesk } from './desk.ts';
 import type { Sheet } from './sheet.ts';
 import { show, showAngle, showPoint } from './show.ts';

@@ -1,6 +1,6 @@
 import type { Result } from '../../core/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
-import type { Value } from '../expression/compute.ts';
+import type { Value } from '../expression/value-scope.ts';
 import type { Form } from '../form/form.ts';
 import type { DrawnEdge } from '../outline/drawn-edge.ts';
 

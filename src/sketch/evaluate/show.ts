@@ -1,8 +1,5 @@
-import type { Vec } from '../../geometry/index.ts';
+import { POSITION_TOLERANCE, type Vec } from '../../geometry/index.ts';
 import { formatAngle, formatLength, type LengthStyle } from '../../measure/index.ts';
-
-/** A share of the last step shown below which a limit counts as lying on the step. */
-const NEARLY = 1e-6;
 
 /** A length in a message: to the nearest step of the style, without idle zeros. */
 export function show(mm: number, style: LengthStyle): string {
@@ -12,13 +9,13 @@ export function show(mm: number, style: LengthStyle): string {
 /** The most that is possible, rounded down, so that what is shown can be typed. */
 export function showMost(mm: number, style: LengthStyle): string {
   const step = stepOf(style);
-  return trimmed(Math.floor(mm / step + NEARLY) * step, style);
+  return trimmed(Math.floor((mm + POSITION_TOLERANCE) / step) * step, style);
 }
 
 /** The least that is possible, rounded up. */
 export function showLeast(mm: number, style: LengthStyle): string {
   const step = stepOf(style);
-  return trimmed(Math.ceil(mm / step - NEARLY) * step, style);
+  return trimmed(Math.ceil((mm - POSITION_TOLERANCE) / step) * step, style);
 }
 
 export function showAngle(rad: number): string {

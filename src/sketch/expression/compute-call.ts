@@ -1,6 +1,7 @@
 import { angleOf, distance, subtract, type Vec } from '../../geometry/index.ts';
-import { compute, finite, type Value, type ValueScope } from './compute.ts';
+
 import type { Node } from './node.ts';
+import { finite, type Value, type ValueScope } from './value-scope.ts';
 import type { FunctionName } from './words.ts';
 
 type Call = Extract<Node, { type: 'call' }>;
@@ -9,12 +10,12 @@ type Call = Extract<Node, { type: 'call' }>;
 export function computeCall(node: Call, scope: ValueScope): Value | undefined {
   const name = node.name as FunctionName;
   if (name === 'if') {
-    const condition = compute(node.inputs[0]!, scope);
-    return condition === undefined ? undefined : compute(node.inputs[condition ? 1 : 2]!, scope);
+    const condition = scope.compute(node.inputs[0]!);
+    return condition === undefined ? undefined : scope.compute(node.inputs[condition ? 1 : 2]!);
   }
   const inputs: Value[] = [];
   for (const input of node.inputs) {
-    const value = compute(input, scope);
+    const value = scope.compute(input);
     if (value === undefined) return undefined;
     inputs.push(value);
   }

@@ -1,19 +1,7 @@
 import type { Vec } from '../../geometry/index.ts';
-import type { SketchedPlane as Plane } from '../api.ts';
-import { LARGEST_FIGURE } from '../source/limits.ts';
 import { computeCall } from './compute-call.ts';
-import type { Node, Span } from './node.ts';
-
-/** What an expression comes to: mm, rad, mm², … ; yes or no; the option chosen; a point; a plane. */
-export type Value = number | boolean | string | Vec | Plane;
-
-/** What an expression is computed with. */
-export interface ValueScope {
-  readonly text: string;
-  /** Value of a declared name; nothing when it could not be computed, which has then been reported. */
-  readonly valueOf: (name: string) => Value | undefined;
-  readonly report: (span: Span, code: string, message: string, expected?: string) => void;
-}
+import type { Node } from './node.ts';
+import { finite, type Value, type ValueScope } from './value-scope.ts';
 
 /**
  * The value of an expression whose kinds have been checked; nothing once something impossible (a division by zero, the
@@ -27,24 +15,24 @@ export function compute(node: Node, scope: ValueScope): Value | undefined {
     case 'name':
       return scope.valueOf(node.name);
     case 'coordinate': {
-      const point = compute(node.of, scope) as Vec | undefined;
+      const point = scope.compute(node.of) as Vec | undefined;
       return point?.[node.axis];
     }
     case 'minus': {
-      const value = compute(node.of, scope) as number | undefined;
+      const value = scope.compute(node.of) as number | undefined;
       // 0 − x, so that there is never a negative zero.
       return value === undefined ? undefined : 0 - value;
     }
     case 'not': {
-      const value = compute(node.of, scope);
+      const value = scope.compute(node.of);
       return value === undefined ? undefined : !value;
     }
     case 'power': {
-      const base = compute(node.base, scope) as number | undefined;
+      const base = scope.compute(node.base) as number | undefined;
       return base === undefined ? undefined : finite(base ** node.exponent, node, scope);
     }
     case 'is': {
-      const value = compute(node.of, scope);
+      const value = scope.compute(node.of);
       return value === undefined ? undefined : (value === node.option) !== node.negated;
     }
     case 'binary':
@@ -56,23 +44,14 @@ export function compute(node: Node, scope: ValueScope): Value | undefined {
   }
 }
 
-/** The figure, unless it is not one or beyond what any base needs. */
-export function finite(value: number, node: Node, scope: ValueScope): number | undefined {
-  if (Math.abs(value) <= LARGEST_FIGURE) return value;
-  const text = scope.text.slice(node.from, node.to);
-  const what = Number.isNaN(value) ? 'comes to no figure' : 'comes to a figure too large to use';
-  scope.report(node, 'form.figure', `${text} ${what}`, `a figure up to ${LARGEST_FIGURE}`);
-  return undefined;
-}
-
 function computeBinary(node: Extract<Node, { type: 'binary' }>, scope: ValueScope): Value | undefined {
   const { operator } = node;
-  const left = compute(node.left, scope);
+  const left = scope.compute(node.left);
   if (left === undefined) return undefined;
   if (operator === 'and' || operator === 'or') {
-    return left === (operator === 'or') ? left : compute(node.right, scope);
+    return left === (operator === 'or') ? left : scope.compute(node.right);
   }
-  const right = compute(node.right, scope);
+  const right = scope.compute(node.right);
   if (right === undefined) return undefined;
   if (operator === '==' || operator === '!=') return (left === right) === (operator === '==');
   const [a, b] = [left as number, right as number];

@@ -1,5 +1,5 @@
-import { describe, expectKind, inferCommon, inferQuantity, type KindScope } from './infer-kind.ts';
 import { ANGLE, FLAG, type Kind, LENGTH, NUMBER, POINT, ZERO } from './kind.ts';
+import { describe, expectKind, inferCommon, inferQuantity, type KindScope } from './kind-scope.ts';
 import type { Node } from './node.ts';
 import type { FunctionName } from './words.ts';
 

@@ -1,5 +1,6 @@
-import { expectKind, inferKind, type KindScope } from '../expression/infer-kind.ts';
+import { inferKind } from '../expression/infer-kind.ts';
 import { ANGLE, FLAG, type Kind, LENGTH, NUMBER, nameOfKind, PLANE, POINT } from '../expression/kind.ts';
+import { expectKind, type KindScope } from '../expression/kind-scope.ts';
 import type { Expression } from '../schema/expression.ts';
 import type { FormData } from '../schema/form.ts';
 import type { Parameter } from '../schema/parameter.ts';
@@ -22,23 +23,32 @@ export function checkKinds(
   const values = data.values ?? {};
   const known = [...kinds.keys(), ...Object.keys(values)];
 
-  const scopeOf = ({ source }: Expression): KindScope => ({
-    text: source.text,
-    kindOf: (name, span) => {
-      if (kinds.has(name)) return kinds.get(name);
-      complaints.add(placeWithin(source, span.from), 'form.unknown', noSuch('value or point', name, known), {
-        found: name,
-      });
-      return undefined;
-    },
-    report: (span, code, message, expected) => {
-      const more = expected === undefined ? {} : { expected };
-      complaints.add(placeWithin(source, span.from), code, message, {
-        found: source.text.slice(span.from, span.to).slice(0, 60),
-        ...more,
-      });
-    },
-  });
+  const scopeOf = ({ source }: Expression): KindScope => {
+    const scope: KindScope = {
+      infer: (part) => inferKind(part, scope),
+      text: source.text,
+      kindOf: (name, span) => {
+        if (kinds.has(name)) return kinds.get(name);
+        complaints.add(
+          placeWithin(source, span.from),
+          'form.unknown',
+          noSuch('value or point', name, known),
+          {
+            found: name,
+          },
+        );
+        return undefined;
+      },
+      report: (span, code, message, expected) => {
+        const more = expected === undefined ? {} : { expected };
+        complaints.add(placeWithin(source, span.from), code, message, {
+          found: source.text.slice(span.from, span.to).slice(0, 60),
+          ...more,
+        });
+      },
+    };
+    return scope;
+  };
   for (const name of order) {
     const expression = Object.hasOwn(values, name) ? values[name] : undefined;
     if (expression !== undefined) kinds.set(name, inferKind(expression.node, scopeOf(expression)));

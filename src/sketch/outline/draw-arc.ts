@@ -10,13 +10,15 @@ import {
   line,
   middle,
   POSITION_TOLERANCE,
+  STRAIGHT_RADIUS,
   scale,
   subtract,
   unit,
+  type Vec,
 } from '../../geometry/index.ts';
 import { show, showLeast } from '../evaluate/show.ts';
 import type { EdgeSpec } from '../schema/construction.ts';
-import type { Stroke } from './draw-edge.ts';
+import type { Stroke } from './stroke.ts';
 
 type ArcSpec = Extract<EdgeSpec, { arc: unknown }>;
 
@@ -28,13 +30,18 @@ export function drawArc(spec: ArcSpec, stroke: Stroke): Edge | undefined {
   return smoothOn(spec, stroke);
 }
 
+/** An arc so flat that its centre can no longer be told is a line. */
+function arcOrLine(centre: Vec, turn: 1 | -1, { from, to, tag }: Stroke): Edge {
+  return distance(from, centre) > STRAIGHT_RADIUS ? line(from, to, tag) : arc(from, to, centre, turn, tag);
+}
+
 /** An arc that swells to its left turns clockwise. */
 function turnOf(spec: ArcSpec): 1 | -1 {
   return spec.bows === 'left' ? -1 : 1;
 }
 
 function byRadius(spec: ArcSpec, asked: NonNullable<ArcSpec['radius']>, stroke: Stroke): Edge | undefined {
-  const { from, to, tag, desk } = stroke;
+  const { from, to, desk } = stroke;
   const radius = desk.size(asked, 'a radius');
   if (radius === undefined) return undefined;
   const span = distance(from, to);
@@ -47,7 +54,8 @@ function byRadius(spec: ArcSpec, asked: NonNullable<ArcSpec['radius']>, stroke: 
   const turn = turnOf(spec);
   const height = Math.sqrt(Math.max(0, radius * radius - (span * span) / 4)) * (spec.long === 'yes' ? -1 : 1);
   const centre = add(middle(from, to), scale(leftOf(unit(subtract(to, from))), turn * height));
-  return { ...arc(from, to, centre, turn, tag), radius: Math.max(radius, span / 2) };
+  const drawn = arcOrLine(centre, turn, stroke);
+  return drawn.kind === 'arc' ? { ...drawn, radius: Math.max(radius, span / 2) } : drawn;
 }
 
 function byRise(spec: ArcSpec, asked: NonNullable<ArcSpec['rise']>, stroke: Stroke): Edge | undefined {
@@ -63,7 +71,7 @@ function byRise(spec: ArcSpec, asked: NonNullable<ArcSpec['rise']>, stroke: Stro
   const radius = (span * span) / (8 * rise) + rise / 2;
   const turn = turnOf(spec);
   const centre = add(middle(from, to), scale(leftOf(unit(subtract(to, from))), turn * (radius - rise)));
-  return arc(from, to, centre, turn, tag);
+  return arcOrLine(centre, turn, stroke);
 }
 
 function throughPoint(asked: NonNullable<ArcSpec['through']>, stroke: Stroke): Edge | undefined {
@@ -90,7 +98,7 @@ function throughPoint(asked: NonNullable<ArcSpec['through']>, stroke: Stroke): E
     x: (arm.y * c2 - chord.y * a2) / (2 * area),
     y: (chord.x * a2 - arm.x * c2) / (2 * area),
   });
-  return arc(from, to, centre, area < 0 ? 1 : -1, tag);
+  return arcOrLine(centre, area < 0 ? 1 : -1, stroke);
 }
 
 function smoothOn(spec: ArcSpec, stroke: Stroke): Edge | undefined {
@@ -109,5 +117,5 @@ function smoothOn(spec: ArcSpec, stroke: Stroke): Edge | undefined {
   }
   // The radius stands square to the direction; half the chord is its sine of the angle between direction and chord.
   const radius = dot(chord, chord) / (2 * aside);
-  return arc(from, to, add(from, scale(leftOf(direction), radius)), aside > 0 ? 1 : -1, tag);
+  return arcOrLine(add(from, scale(leftOf(direction), radius)), aside > 0 ? 1 : -1, stroke);
 }

@@ -1,7 +1,7 @@
 import { directionAt, type Edge, fairBatten, type Vec } from '../../geometry/index.ts';
 import { headingOf } from '../evaluate/heading.ts';
 import type { EdgeSpec } from '../schema/construction.ts';
-import type { Stroke } from './draw-edge.ts';
+import type { Stroke } from './stroke.ts';
 
 type BattenSpec = Extract<EdgeSpec, { batten: unknown }>;
 

@@ -1,11 +1,4 @@
-import {
-  distance,
-  type Edge,
-  type EdgeTag,
-  line,
-  POSITION_TOLERANCE,
-  type Vec,
-} from '../../geometry/index.ts';
+import { distance, type Edge, line, POSITION_TOLERANCE } from '../../geometry/index.ts';
 import type { Desk } from '../evaluate/desk.ts';
 import { showPoint } from '../evaluate/show.ts';
 import { cornerName, edgeName } from '../form/outline-names.ts';
@@ -13,19 +6,7 @@ import type { EdgeSpec } from '../schema/construction.ts';
 import { drawArc } from './draw-arc.ts';
 import { drawBatten } from './draw-batten.ts';
 import type { DrawnEdge } from './drawn-edge.ts';
-
-/** What an edge is drawn from: where it starts, and the edge that arrived there. */
-export interface Start {
-  readonly from: Vec;
-  readonly before: DrawnEdge | undefined;
-}
-
-/** What every kind of edge is drawn with. */
-export interface Stroke extends Start {
-  readonly to: Vec;
-  readonly tag: EdgeTag;
-  readonly desk: Desk;
-}
+import type { Start, Stroke } from './stroke.ts';
 
 /** An edge whose condition holds; nothing when it is impossible, the desk then saying what would be possible. */
 export function drawEdge(spec: EdgeSpec, start: Start, desk: Desk): DrawnEdge | undefined {

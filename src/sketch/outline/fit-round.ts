@@ -84,7 +84,7 @@ export function fitRound(
   return { ...kept, round: { ...arc(exactFrom, exactTo, centre, turn, tag), radius } };
 }
 
-/** The largest radius that fits, mm, to within 1e-9 mm; 0 when none does. `above` is a radius that does not. */
+/** The largest radius that fits, mm, to within POSITION_TOLERANCE; 0 when none does. `above` is a radius that does not. */
 export function largestRound(
   before: readonly Edge[],
   after: readonly Edge[],
@@ -93,9 +93,8 @@ export function largestRound(
 ): number {
   let fits = 0;
   let fails = above;
-  while (fails - fits > 1e-9) {
+  while (fails - fits > POSITION_TOLERANCE) {
     const radius = (fits + fails) / 2;
-    if (radius === fits || radius === fails) break;
     if (fitRound(before, after, radius, tag) === undefined) fails = radius;
     else fits = radius;
   }

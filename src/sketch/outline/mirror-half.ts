@@ -1,4 +1,5 @@
 import {
+  ANGLE_TOLERANCE,
   type Arc,
   directionAt,
   distance,
@@ -12,9 +13,6 @@ import { type Desk, dropOnto, mirrorOver, type Straight } from '../evaluate/desk
 import { showPoint } from '../evaluate/show.ts';
 import type { OutlineSpec } from '../schema/construction.ts';
 import type { Side } from './side.ts';
-
-/** Directions count as square when the end of 1 m would move by less than this share of it. */
-const SQUARE = 1e-9;
 
 /**
  * The whole loop of sides from one half drawn from the axis to the axis. The other half runs back; its names have the
@@ -74,7 +72,7 @@ export function mirrorHalf(
 /** Two sides as one, when the first arrives square at the axis and the second is its image; nothing otherwise. */
 function join(first: Side, second: Side, axis: Straight): Side | undefined {
   const [a, b] = [first.pieces.at(-1)!, second.pieces[0]!];
-  if (Math.abs(dot(directionAt(a, 1), axis.direction)) > SQUARE) return undefined;
+  if (Math.abs(dot(directionAt(a, 1), axis.direction)) > ANGLE_TOLERANCE) return undefined;
   if (a.kind !== b.kind) return undefined;
   const tag = a.tag;
   const joined: Edge = a.kind === 'line' ? { ...a, to: b.to } : { ...(a as Arc), to: b.to };

@@ -4,6 +4,7 @@ import {
   directionAt,
   dot,
   type Edge,
+  FIGURE_ROUNDING,
   leftOf,
   scale,
   subtract,
@@ -69,5 +70,5 @@ function meetCircles(a: MovedCircle, b: MovedCircle): readonly Vec[] {
 function halfChord(radius: number, off: number): number | undefined {
   const square = (radius - off) * (radius + off);
   if (square >= 0) return Math.sqrt(square);
-  return off - radius <= 8 * Number.EPSILON * radius ? 0 : undefined;
+  return off - radius <= FIGURE_ROUNDING * radius ? 0 : undefined;
 }

@@ -1,4 +1,5 @@
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
+import { FIGURE_ROUNDING } from '../../geometry/index.ts';
 import { formatAngle, formatLength, type LengthStyle } from '../../measure/index.ts';
 import type { ParameterValue } from '../api.ts';
 import { noSuch } from '../form/complaints.ts';
@@ -6,9 +7,6 @@ import type { Form } from '../form/form.ts';
 import type { Parameter } from '../schema/parameter.ts';
 
 type Figures = Extract<Parameter, { least: number }>;
-
-/** Rounding of units (0.1 in, 7°) may carry a limit that was typed past itself by so much of it. */
-const ROUNDING = 1e-12;
 
 /**
  * Every parameter of a form in force: values given, defaults for the rest. A name that the form does not have, a value of
@@ -79,7 +77,8 @@ function checkValue(
           `a figure (${parameter.kind})`,
         );
       }
-      const slack = ROUNDING * Math.max(Math.abs(parameter.least), Math.abs(parameter.most));
+      // A limit typed in another unit (0.1 in, 7°) may be carried past itself by rounding.
+      const slack = FIGURE_ROUNDING * Math.max(Math.abs(parameter.least), Math.abs(parameter.most));
       const words = inWords(value, parameter, style);
       const expected = `from ${inWords(parameter.least, parameter, style)} to ${inWords(parameter.most, parameter, style)}`;
       if (value < parameter.least - slack || value > parameter.most + slack) {

@@ -167,7 +167,6 @@ export const partSpec = mapOf({
 export const checkSpec = mapOf({ needs: expression('flag'), say: words, when });
 
 export type LineRef = z.output<typeof lineRef>;
-export type EdgeRef = z.output<typeof edgeRef>;
 export type PointSpec = z.output<typeof pointSpec>;
 export type EdgeSpec = z.output<typeof edgeSpec>;
 export type CornerSpec = z.output<typeof cornerSpec>;
