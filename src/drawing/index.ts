@@ -4,5 +4,5 @@ export { fontSizeOf, widthOfText } from './lettering/metrics.ts';
 export { drawPattern } from './pattern/draw-pattern.ts';
 export { clipScene } from './scene/clip-scene.ts';
 export { transformMark, transformScene } from './scene/transform-scene.ts';
-export { INKS, LINE_STYLES } from './styles.ts';
+export { INKS, LINE_STYLES, TINT_STRENGTH } from './styles.ts';
 export { sceneToSvg } from './svg/scene-to-svg.ts';

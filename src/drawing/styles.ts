@@ -7,6 +7,9 @@ export const INKS = {
   accent: '#a33a24',
 } as const;
 
+/** Strength of a wash against its ink: light enough for lettering to stand on. */
+export const TINT_STRENGTH = 0.09;
+
 /** How the lines of one role are drawn. Lengths in mm. */
 export interface LineStyle {
   readonly width: number;

@@ -2,7 +2,7 @@ import type { Box } from '../../geometry/index.ts';
 import type { LineRole, PathMark, Scene, TextMark } from '../api.ts';
 import { contoursOfText, type Lettering } from '../lettering/lettering.ts';
 import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
-import { INKS, LINE_STYLES } from '../styles.ts';
+import { INKS, LINE_STYLES, TINT_STRENGTH } from '../styles.ts';
 import { contourData, pathData, placeFrom, writeNumber } from './path-data.ts';
 
 export interface SvgOptions {
@@ -18,8 +18,6 @@ export interface SvgOptions {
 const DECIMALS = 4;
 /** Decimals of lettering: finer than a pen or a laser shows. */
 const LETTER_DECIMALS = 3;
-/** Strength of a wash against its line. */
-const TINT = 0.09;
 
 /**
  * A drawing as one SVG at full size: width and height in millimetres, one unit of the view box a millimetre, text as
@@ -82,7 +80,7 @@ function pathGroups(marks: readonly PathMark[], page: Box, cutting: boolean): re
       const fill =
         mark.fill === undefined
           ? ''
-          : ` fill="${ink}" stroke="none"${mark.fill === 'tint' ? ` fill-opacity="${TINT}"` : ''}`;
+          : ` fill="${ink}" stroke="none"${mark.fill === 'tint' ? ` fill-opacity="${TINT_STRENGTH}"` : ''}`;
       return `<path d="${data}"${fill}/>`;
     });
     return `<g id="${role}" ${attributes}>\n${paths.join('\n')}\n</g>`;

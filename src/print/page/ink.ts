@@ -1,4 +1,4 @@
-import { INKS, LINE_STYLES, type Mark, type TextMark } from '../../drawing/index.ts';
+import { INKS, LINE_STYLES, type Mark, type TextMark, TINT_STRENGTH } from '../../drawing/index.ts';
 import type { Box, Edge, Vec } from '../../geometry/index.ts';
 
 /** A colour and how strong it is, 0 to 1; laid on white paper. */
@@ -11,7 +11,6 @@ export const GRAPHITE: Ink = { colour: INKS.graphite, strength: 1 };
 export const ACCENT: Ink = { colour: INKS.accent, strength: 1 };
 /** For what may be overlooked: borders without a neighbour, guide lines. */
 export const PALE: Ink = { colour: INKS.graphite, strength: 0.45 };
-const TINT = 0.16;
 
 /** Line widths, mm, ISO 128-2. */
 export const THIN = 0.18;
@@ -77,5 +76,5 @@ export function itemOf(mark: Mark): PageItem {
   if (mark.fill === undefined) {
     return { kind: 'stroke', edges, closed, width: style.width, dash: style.dash, ink };
   }
-  return { kind: 'fill', edges, ink: { ...ink, strength: mark.fill === 'tint' ? TINT : 1 } };
+  return { kind: 'fill', edges, ink: { ...ink, strength: mark.fill === 'tint' ? TINT_STRENGTH : 1 } };
 }
