@@ -7,6 +7,7 @@ import { depth } from './depth.ts';
 import { grainOfCuts } from './grain-of-cuts.ts';
 import { guideFits } from './guide-fits.ts';
 import { holding } from './holding.ts';
+import { mixedOpening } from './mixed-opening.ts';
 import { plunge } from './plunge.ts';
 import type { Rule } from './rule.ts';
 import { runOn } from './run-on.ts';
@@ -22,6 +23,7 @@ const RULES: readonly Rule[] = [
   templateWhole,
   depth,
   plunge,
+  mixedOpening,
   woodLost,
   woodLeft,
   cutterSize,

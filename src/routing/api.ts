@@ -116,7 +116,8 @@ export interface Gap {
   readonly edges: readonly string[];
   /**
    * `end`: the routed edges run on and a line closes them. `meet`: they meet before that. `bridge`: they face each other
-   * and the template runs straight across. `around`: each end of the run has its own run-on, the rest stays as it is.
+   * and the template runs straight across. `around`: each end of the run has its own run-on, the rest stays as it is; where a
+   * run-on would hit the part itself there is none.
    */
   readonly kind: 'end' | 'meet' | 'bridge' | 'around';
   /** The least that the template runs on past the wood's corner at either side, mm. */

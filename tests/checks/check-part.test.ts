@@ -198,6 +198,20 @@ describe('openings', () => {
     expect(codes(panel([openingAt(0, vec(140, 260))])).join()).not.toContain('plunge');
   });
 
+  test('with a side that is not called routed are routed round all the same, and say so', () => {
+    const hole = window(100, 200, 80, 120);
+    const mixed = {
+      edges: hole.edges.map((edge) =>
+        edge.tag.id === 'sill' ? { ...edge, tag: { id: 'sill', role: 'joint' as const } } : edge,
+      ),
+    };
+    const plunge = [openingAt(0, vec(140, 260))];
+    expect(find(check(panel(plunge, mixed), bushingTooling(10, 20)), 'routing.mixed-opening')!.edges).toEqual(
+      ['sill'],
+    );
+    expect(codes(panel(plunge)).join()).not.toContain('mixed-opening');
+  });
+
   test('take a start hole for a cutter with a bearing', () => {
     const part = panel([openingAt(0, vec(140, 260))]);
     expect(codes(part, bearingTooling(12))).toContain('note routing.start-hole');

@@ -4,12 +4,15 @@ import {
   boundsOfRegions,
   distance,
   type Edge,
+  findFaults,
+  locate,
   nearestOnEdges,
   pointAt,
   type Region,
+  subtractRegions,
   symmetricDifference,
 } from '../../src/geometry/index.ts';
-import { routePart } from '../../src/routing/index.ts';
+import { routePart, type Tooling } from '../../src/routing/index.ts';
 import {
   bearingTooling,
   bushingTooling,
@@ -129,6 +132,29 @@ describe('a run of unrouted edges', () => {
     expect(differences.map(({ kind }) => kind)).toEqual(['left', 'left']);
   });
 
+  test('with a post that stands out of a notch is not cut straight across', () => {
+    const posted = loopOf([
+      [0, 0, 'foot', 'sawn'],
+      [80, 0, 'lower'],
+      [80, 300, 'cheek-a', 'joint'],
+      [60, 300, 'seat-a', 'joint'],
+      [60, 330, 'post-a', 'joint'],
+      [120, 330, 'post-end', 'joint'],
+      [120, 350, 'post-b', 'joint'],
+      [60, 350, 'seat-b', 'joint'],
+      [60, 380, 'cheek-b', 'joint'],
+      [80, 380, 'upper'],
+      [80, 700, 'head', 'sawn'],
+      [0, 700, 'outer'],
+    ]);
+    const part = partOf(posted);
+    const { differences, gaps, template } = routePart(part, bearingTooling(12));
+    // A run-on past the notch would hit the post: there is none, and the template follows the part.
+    expect(gaps.find(({ edges }) => edges.includes('post-end'))).toMatchObject({ kind: 'around', runOn: 0 });
+    expect(differences.filter(({ kind }) => kind === 'lost')).toEqual([]);
+    expect(locate(template, { x: 110, y: 340 })).toBe('inside');
+  });
+
   test('between edges that converge is closed where they meet', () => {
     const pointed = loopOf([
       [30, 0, 'foot', 'sawn'],
@@ -211,5 +237,39 @@ describe('the offset named for each edge', () => {
     ]);
     expect(new Set(offsets.map(({ offset }) => offset))).toEqual(new Set([3]));
     expect(offsets.map(({ across }) => across)).toEqual([undefined, undefined, 6, 6, 6, 6]);
+  });
+});
+
+describe('extreme figures', () => {
+  const disc = loopOf([
+    [50, 0, 'rim', 'routed', 1],
+    [-50, 0, 'rim', 'routed', 1],
+  ]);
+  const shapes = {
+    leg: LEG,
+    knee: hollowLeg(60),
+    disc,
+    sliver: rectangle(0.5, 700, { foot: 'sawn', head: 'sawn' }),
+  };
+  const tools: [string, Partial<Tooling>][] = [
+    ['no run-on and no allowance', { runOn: 0, sawAllowance: 0, endAllowance: 0 }],
+    ['a run-on longer than the part', { runOn: 500, sawAllowance: 100, endAllowance: 200 }],
+    ['a cutter larger than the part', { cutter: { diameter: 200, cuttingLength: 300 } }],
+    ['a guide larger than the part', { guide: { kind: 'bushing', outsideDiameter: 200, barrelLength: 100 } }],
+    ['a guide that is hardly there', { guide: { kind: 'bearing', diameter: 1, at: 'tip' } }],
+  ];
+  const cases = Object.entries(shapes).flatMap(([shape, outer]) =>
+    tools.map(([words, more]) => [`a ${shape} with ${words}`, outer, more] as const),
+  );
+
+  test.each(cases)('%s: an answer, and a sound one', (_words, outer, more) => {
+    const part = partOf(outer);
+    const routing = routePart(part, bearingTooling(19, more));
+    for (const regions of [routing.template, routing.asRouted, routing.blank]) {
+      expect(findFaults(regions)).toEqual([]);
+    }
+    const sum = routing.differences.reduce((s, { kind, area }) => s + (kind === 'left' ? area : -area), 0);
+    expect(areaOfRegions(routing.asRouted) - areaOfRegions([part.region])).toBeCloseTo(sum, 1);
+    expect(areaOfRegions(subtractRegions([part.region], routing.blank))).toBeLessThan(1e-6);
   });
 });

@@ -19,17 +19,15 @@ import {
 } from './passage.ts';
 import { pointAhead, type Side, wasteStrip } from './side.ts';
 
-/** Each end of the run has its own run-on, as wide as the unrouted edge there; the rest of the run stays as it is. */
+/**
+ * Each end of the run has its own run-on, as wide as the unrouted edge there; the rest of the run stays as it is. Where a
+ * run-on would hit the part itself there is none, and the unrouted edges are taken along as if they were routed.
+ */
 export function goAround(run: UnroutedRun, a: Side, b: Side, options: PassageOptions): Passage {
   const { runOn, beyond } = options;
-  if (run.edges.length === 1) {
-    const asDrawn = {
-      short: run.edges,
-      long: run.edges,
-      passedOver: [],
-      pastCorner: [],
-      pastRunOn: [],
-    };
+  const long = detour(run, a, b, options);
+  if (run.edges.length === 1 || long === undefined) {
+    const asDrawn = { short: run.edges, long: run.edges, passedOver: [], pastCorner: [], pastRunOn: [] };
     return { gap: describe(run, 'around', 0, a.corner), ...asDrawn };
   }
   const before = moveEnd(a, run.edges[1]!, runOn);
@@ -47,7 +45,6 @@ export function goAround(run: UnroutedRun, a: Side, b: Side, options: PassageOpt
   ];
   const runsOn = [a, b].filter((side) => side.runsOn);
   const gap = describe(run, 'around', runsOn.length === 0 ? 0 : runOn, (runsOn[0] ?? a).corner);
-  const long = detour(run, a, b, options) ?? run.edges;
   return {
     gap,
     short: edges.filter(hasLength),
