@@ -27,7 +27,7 @@ function describe(
   guide: number,
 ): Pick<Finding, 'code' | 'severity' | 'message' | 'cure' | 'measured' | 'limit'> | undefined {
   const limit = { value: guide / 2, unit: 'mm' } as const;
-  const measured = Number.isFinite(room) ? ({ value: room, unit: 'mm' } as const) : undefined;
+  const measured = { value: room, unit: 'mm' } as const;
   switch (state) {
     case 'free':
       return undefined;
@@ -43,7 +43,7 @@ function describe(
         code: 'routing.plunge-outside-waste',
         severity: 'stop',
         message: `The plunge of ${name} does not lie in its waste: it would spoil the part.`,
-        ...(measured === undefined ? {} : { measured }),
+        measured,
         limit,
         cure: 'Move the plunge into the opening.',
       };
@@ -52,7 +52,7 @@ function describe(
         code: 'routing.plunge-too-near',
         severity: 'stop',
         message: `At the plunge of ${name} the guide of ${mm(guide)} does not fit into the template's opening.`,
-        ...(measured === undefined ? {} : { measured }),
+        measured,
         limit,
         cure: `Move the plunge away from the edge, or use a smaller guide.`,
       };

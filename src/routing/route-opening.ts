@@ -15,7 +15,7 @@ export interface OpeningCut {
   /** Wood the cutter takes away. */
   readonly cut: readonly Region[];
   readonly plunge: 'free' | 'tight' | 'outside' | 'missing';
-  /** From the plunge to the template's edge, mm; negative on the template. 0 without a plunge. */
+  /** From the plunge to the template's edge, mm; negative on the template, or where it has no opening. 0 without a plunge. */
   readonly room: number;
 }
 
@@ -27,7 +27,7 @@ export function routeOpening(hole: Outline, plunge: Vec | undefined, { guide, cu
   const waste = asRegion(hole);
   const template = offsetRegions([waste], guide - cutter);
   if (plunge === undefined) return { template, cut: [], plunge: 'missing', room: 0 };
-  const room = roomAt(template, plunge);
+  const room = template.length === 0 ? -guide : roomAt(template, plunge);
   if (locate([waste], plunge) !== 'inside') return { template, cut: [], plunge: 'outside', room };
   const free = offsetRegions(template, -guide).filter((piece) => locate([piece], plunge) !== 'outside');
   if (free.length === 0) return { template, cut: [], plunge: 'tight', room };
@@ -41,7 +41,6 @@ export function asRegion(hole: Outline): Region {
 
 function roomAt(template: readonly Region[], at: Vec): number {
   const edges = template.flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges));
-  if (edges.length === 0) return -Infinity;
   const away = nearestOnEdges(edges, at).distance;
   return locate(template, at) === 'outside' ? -away : away;
 }
