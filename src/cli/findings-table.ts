@@ -37,10 +37,15 @@ export function countFindings(findings: readonly Finding[]): string {
   return counts.length === 0 ? 'no findings' : counts.join(', ');
 }
 
-/** Edges named on one line stay few. */
-const MOST_EDGES = 3;
+/** Characters for the names of edges, so that the finding itself keeps its room. */
+const PLACE_WIDTH = 22;
 
 function placeWords({ edges }: Finding): string {
-  const shown = edges.slice(0, MOST_EDGES).join(', ');
-  return edges.length > MOST_EDGES ? `${shown} …` : shown;
+  const [first, ...others] = edges;
+  if (first === undefined) return '';
+  const shown = others.reduce<readonly string[]>(
+    (names, name) => ([...names, name].join(', ').length > PLACE_WIDTH ? names : [...names, name]),
+    [first],
+  );
+  return shown.length < edges.length ? `${shown.join(', ')} …` : shown.join(', ');
 }

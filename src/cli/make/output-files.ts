@@ -70,10 +70,10 @@ export function printJob(computed: Computed, job: PrintJob, { fonts }: Letters):
 /** Drawings in one piece, and beside them the bare outlines for a laser or a router table to cut. */
 function svgFiles({ drawings }: Computed, lettering: Lettering): readonly FileToWrite[] {
   return drawings.flatMap(({ pattern }) => {
-    const { name, title, view, scene } = pattern;
+    const { name, title, view, scene, withNotes } = pattern;
     const drawing = {
       path: join('drawings', `${name}.svg`),
-      content: sceneToSvg(scene, lettering, { title }),
+      content: sceneToSvg(withNotes, lettering, { title }),
     };
     if (view === 'all' || view === 'as-routed') return [drawing];
     const cut = {
