@@ -107,6 +107,8 @@ describe('arcs along traced points', () => {
       expect(kink(edge, next)).toBeLessThan(1e-5);
     }
     expect(ring.length).toBeLessThanOrEqual(6);
+    const shaky = fitted(tremor(circle, 0.15), { tolerance: 0.3, closed: true });
+    expect(kink(shaky.at(-1)!, shaky[0]!)).toBeLessThan(1e-5);
     const square = [0, 1, 2, 3].flatMap((side) =>
       along(
         bulged(

@@ -264,6 +264,7 @@ describe('reading a drawing', () => {
     const bomb = '<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]><svg><text>&b;</text></svg>';
     expect(readSvgDrawing(bomb, 'routed').ok).toBe(false);
     expect(readSvgDrawing(`<svg>${'<g>'.repeat(100_000)}`, 'routed').ok).toBe(false);
+    expect(readSvgDrawing('<!DOCTYPE svg [ ]><svg/>', 'routed').ok).toBe(false);
     const plain =
       '<?xml version="1.0"?>\n<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "x.dtd">\n<svg:svg a="&#65;&amp;&lt;"/>';
     expect(readSvgDrawing(plain, 'routed').ok).toBe(true);

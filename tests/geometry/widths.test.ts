@@ -116,6 +116,14 @@ describe('the neck', () => {
     expect([neck.between[0].id, neck.between[1].id].sort()).toEqual(['side-1', 'side-3']);
   });
 
+  it('is measured from the point of a notch, and never across a gap', () => {
+    const notched = polygon([0, 0], [100, 0], [100, 60], [56, 60], [50, 15], [44, 60], [0, 60]);
+    expect(neckOf(region(notched))!.width).toBe(15);
+    // The only sides that face each other do so across the dip between them.
+    const dipped = polygon([0, 90], [50, 20], [100, 90], [100, 100], [50, 80], [0, 100]);
+    expect(neckOf(region(dipped))).toBeUndefined();
+  });
+
   it('between a window and an edge, or two windows, is the wall between', () => {
     const window = (x: number): Outline => ({
       edges: polygon([x, 40], [x + 30, 40], [x + 30, 60], [x, 60])

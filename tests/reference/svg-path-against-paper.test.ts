@@ -138,6 +138,13 @@ describe('cubic Bézier curves, judged by paper', () => {
             Math.hypot(way.x - curve.getTangentAtTime(u).x, way.y - curve.getTangentAtTime(u).y),
           ).toBeLessThan(1e-9);
           const theirs = curve.getCurvatureAtTime(u);
+          // How it changes along the curve, by differences of paper's curvature.
+          const d = 1e-5;
+          const rise = curve.getCurvatureAtTime(u + d) - curve.getCurvatureAtTime(u - d);
+          const run = 2 * d * curve.getWeightedTangentAtTime(u).length;
+          const { change } = curvatureOfCubic(cubic, u);
+          const size = 1 / curve.getWeightedTangentAtTime(u).length;
+          if (size < 0.01) expect(Math.abs(change - rise / run)).toBeLessThan(1e-6 + 1e-3 * Math.abs(change));
           expect(Math.abs(curvatureOfCubic(cubic, u).curvature - theirs)).toBeLessThan(
             1e-9 + 1e-9 * Math.abs(theirs),
           );

@@ -45,8 +45,6 @@ export function pointAlong(outline: Outline, s: number): Vec {
 /** How far along the loop, mm from the start of its first edge, its nearest place to p lies: in [0, perimeter). */
 export function distanceAlong(outline: Outline, p: Vec): number {
   const { index, t } = nearestOnEdges(outline.edges, p);
-  const isEnd = index === outline.edges.length - 1 && t === 1;
-  if (isEnd) return 0;
   let along = t * lengthOf(outline.edges[index]!);
   for (const edge of outline.edges.slice(0, index)) along += lengthOf(edge);
   return along;

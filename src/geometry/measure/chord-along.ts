@@ -51,10 +51,7 @@ function runOf(regions: readonly Region[], p: Vec, at: (s: number) => Vec, reach
   }
   let run = 0;
   for (const stop of stops.sort((a, b) => a - b)) {
-    if (stop - run <= POSITION_TOLERANCE) {
-      if (run > 0) run = Math.max(run, stop);
-      continue;
-    }
+    if (stop - run <= POSITION_TOLERANCE) continue;
     if (locate(regions, at((run + stop) / 2)) === 'outside') return run;
     run = stop;
   }
