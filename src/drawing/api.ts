@@ -81,6 +81,13 @@ export interface CheckLength {
   readonly nominal: number;
 }
 
+export interface ToolFact {
+  readonly words: string;
+  readonly figure?: string;
+  /** To be seen first: something that is not as it should be. */
+  readonly grave?: boolean;
+}
+
 /** One full-size drawing of one part, before it is laid on sheets. */
 export interface Pattern {
   /** Unique in the design, fit for a file name: `splayed-leg`, `splayed-leg-mirrored`. */
@@ -88,7 +95,12 @@ export interface Pattern {
   readonly title: string;
   readonly view: PatternView;
   readonly mirrored: boolean;
+  /** What is laid on sheets; what can be said in words alone stands on their first page. */
   readonly scene: Scene;
+  /** The same with the notes beside it: the drawing in one piece. */
+  readonly withNotes: Scene;
+  /** How it is routed and sawn, as printed: a sentence, or what is set and its figure. */
+  readonly toolFacts: readonly ToolFact[];
   /** Places that a seam should keep away from: corners, joints, small text. With the clearance wanted, mm. */
   readonly keepOffSeams: readonly { readonly at: Vec; readonly clearance: number }[];
   readonly checks: readonly CheckLength[];

@@ -333,6 +333,6 @@ test('names that no paper is wide enough for do no harm', () => {
   const { part, routing } = splayedLeg();
   const long = { ...part, label: 'leg '.repeat(200) + 'x'.repeat(5000) };
   const pattern = drawPattern(long, routing, { ...patternOptions(), design: 'y\n'.repeat(10_000) });
-  expect(pattern.scene.box.maxX - pattern.scene.box.minX).toBeLessThan(400);
+  expect(pattern.withNotes.box.maxX - pattern.withNotes.box.minX).toBeLessThan(400);
   expect(textsOf(pattern).every(({ text }) => text.length < 140 && !text.includes('\n'))).toBe(true);
 });

@@ -3,7 +3,7 @@ import { boxOfText, cornersOf } from '../../src/drawing/layout/oriented-box.ts';
 import type { Vec } from '../../src/geometry/index.ts';
 
 export function textsOf(pattern: Pattern): readonly TextMark[] {
-  return pattern.scene.marks.filter((mark): mark is TextMark => mark.kind === 'text');
+  return pattern.withNotes.marks.filter((mark): mark is TextMark => mark.kind === 'text');
 }
 
 /** Pairs of texts whose letters' boxes share some area: found by clipping one box with the other. */

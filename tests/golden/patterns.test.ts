@@ -21,7 +21,7 @@ const lettering = testLettering();
 test.each(drawings)('%s is drawn as it was', async (file, name, options) => {
   const { part, routing } = PATTERN_CASES[name]!();
   const pattern = drawPattern(part, routing, { ...patternOptions(), ...options });
-  const svg = sceneToSvg(pattern.scene, lettering, { title: pattern.title });
+  const svg = sceneToSvg(pattern.withNotes, lettering, { title: pattern.title });
   await expect(rounded(svg)).toMatchFileSnapshot(`patterns/${file}.svg`);
 });
 

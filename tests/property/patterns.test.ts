@@ -112,7 +112,7 @@ test('on any limb no lettering stands on other lettering, and the name stands in
       const pattern = drawPattern(part, routing, how);
       expect(overlappingTexts(pattern)).toEqual([]);
       expect(textsOf(pattern).some(({ text }) => text.startsWith(part.label))).toBe(true);
-      const { minX, minY, maxX, maxY } = pattern.scene.box;
+      const { minX, minY, maxX, maxY } = pattern.withNotes.box;
       expect([minX, minY, maxX, maxY].every(Number.isFinite)).toBe(true);
     }),
     { numRuns: 25 },

@@ -33,13 +33,14 @@ import { type PatternSource, showsDifferences, showsPart, showsTemplate } from '
 import { type CentreFrame, centreFrame, drawStations, stationPitch } from './stations.ts';
 import { readable, step, stroke } from './strokes.ts';
 import { drawTemplateLabels } from './template-labels.ts';
+import { toolFacts } from './tool-facts.ts';
 import { nameLine } from './words.ts';
 
 /**
  * The full-size drawing of one part, in its own plane, mm. First everything whose place is given is drawn; then lettering
  * is put where it stands clear of lines and of other lettering, what must not be lost first: the name inside the outline,
  * the check targets, the key dimensions, the ticks' figures, the feed arrows. What finds no room beside its line is
- * said in the notes beside the pattern. The same input gives the same drawing.
+ * said in the notes beside the drawing in one piece, and on the first page of the sheets. The same input gives the same drawing.
  */
 export function drawPattern(part: SketchedPart, routing: Routing, options: PatternOptions): Pattern {
   const source = sourceOf(part, routing, options);
@@ -71,15 +72,18 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   if (showsTemplate(source)) drawTemplateLabels(drawing, source);
   if (showsDifferences(source)) drawResidueWords(drawing, source);
   drawPlunges(drawing, source);
-  placeNotes(drawing, noteBlocks(source, checks, left), pointsRound(source));
-
   const marks = drawing.marks();
+  const facts = toolFacts(source);
+  placeNotes(drawing, noteBlocks(source, { checks, left, facts }), pointsRound(source));
+  const withNotes = drawing.marks();
   return {
     name: patternName(source),
     title: nameLine(source) + (options.mirrored ? ', mirrored' : ''),
     view: options.view,
     mirrored: options.mirrored,
     scene: { marks, box: boundsOfMarks(marks) },
+    withNotes: { marks: withNotes, box: boundsOfMarks(withNotes) },
+    toolFacts: facts,
     keepOffSeams: keepOffSeams(source, marks, checks),
     checks,
   };

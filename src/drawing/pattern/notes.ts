@@ -1,4 +1,4 @@
-import type { CheckLength, LineRole } from '../api.ts';
+import type { CheckLength, LineRole, ToolFact } from '../api.ts';
 import { LINE_STYLES } from '../styles.ts';
 import type { DimensionRow } from './dimensions.ts';
 import { figureRows, gapRow, lineRow, type NoteBlock, noteBlock, tableRow, wordRows } from './note-block.ts';
@@ -10,19 +10,21 @@ import {
   writeFine,
   writeLength,
 } from './source.ts';
-import { offsetWords } from './template-labels.ts';
 import { handOf, mirroredWords, quantityOf, VIEW_WORDS } from './words.ts';
 
+/** What the notes say beside what follows from the part itself: checks, sizes that found no room, tools. */
+interface Noted {
+  readonly checks: readonly CheckLength[];
+  readonly left: readonly DimensionRow[];
+  readonly facts: readonly ToolFact[];
+}
+
 /** The blocks of notes beside a pattern, in the order in which they are placed. */
-export function noteBlocks(
-  source: PatternSource,
-  checks: readonly CheckLength[],
-  left: readonly DimensionRow[],
-): readonly NoteBlock[] {
+export function noteBlocks(source: PatternSource, { checks, left, facts }: Noted): readonly NoteBlock[] {
   return [
     titleNotes(source),
     ...(checks.length === 0 ? [] : [checkNotes(source, checks)]),
-    toolNotes(source),
+    toolNotes(facts),
     keyNotes(source),
     ...(left.length === 0
       ? []
@@ -79,29 +81,13 @@ function checkNotes(source: PatternSource, checks: readonly CheckLength[]): Note
   ]);
 }
 
-function toolNotes(source: PatternSource): NoteBlock {
-  const { tooling, offsets, blade, endAllowance } = source.routing;
-  const { lengths } = source.options;
-  const write = (mm: number): string => writeLength(mm, lengths);
-  const { guide, cutter } = tooling;
-  const machine = tooling.machine === 'table' ? 'Router table' : 'Hand-held router';
-  const guideWords =
-    guide.kind === 'bearing'
-      ? `bearing ${write(guide.diameter)} at the ${guide.at}`
-      : `bushing ${write(guide.outsideDiameter)} outside, barrel ${write(guide.barrelLength)}`;
-  const outer = offsets.find((offset) => offset.across === undefined);
-  const opening = offsets.find((offset) => offset.across !== undefined);
-  const hasTemplate = source.routing.template.length > 0;
-  return noteBlock('Routing', [
-    ...(hasTemplate ? [] : wordRows('No template is possible with this guide.', 'against')),
-    ...wordRows(`${machine}, cutter ${write(cutter.diameter)}, ${guideWords}.`),
-    ...(outer === undefined ? [] : wordRows(`Edges: ${offsetWords(outer, lengths)}.`)),
-    ...(opening === undefined ? [] : wordRows(`Openings: ${offsetWords(opening, lengths)}.`)),
-    ...figureRows('template runs on past sawn ends', write(tooling.runOn)),
-    ...figureRows('saw outside the line by', write(tooling.sawAllowance)),
-    ...(endAllowance === 0 ? [] : figureRows('left on at the ends', write(endAllowance))),
-    ...(blade === undefined ? [] : figureRows('band-saw blade up to', write(blade.blade.width))),
-  ]);
+function toolNotes(facts: readonly ToolFact[]): NoteBlock {
+  return noteBlock(
+    'Routing',
+    facts.flatMap(({ words, figure, grave }) =>
+      figure === undefined ? wordRows(words, grave === true ? 'against' : 'mark') : figureRows(words, figure),
+    ),
+  );
 }
 
 /** Only the lines that this pattern has. */

@@ -23,12 +23,15 @@ export function patternOf(
     ...loops.map((edges): Mark => ({ kind: 'path', role: 'part', edges, closed: true })),
     ...extra,
   ];
+  const scene = { marks, box: boundsOfEdges(loops.flat()) };
   return {
     name,
     title: name,
     view: 'part',
     mirrored: false,
-    scene: { marks, box: boundsOfEdges(loops.flat()) },
+    scene,
+    withNotes: scene,
+    toolFacts: [],
     keepOffSeams,
     checks: [],
   };

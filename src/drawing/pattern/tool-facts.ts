@@ -1,0 +1,29 @@
+import type { ToolFact } from '../api.ts';
+import { type PatternSource, writeLength } from './source.ts';
+import { offsetWords } from './template-labels.ts';
+
+/** How the part is routed and sawn, for the notes and for the first page of the sheets. */
+export function toolFacts(source: PatternSource): readonly ToolFact[] {
+  const { tooling, offsets, blade, endAllowance, template } = source.routing;
+  const { lengths } = source.options;
+  const write = (mm: number): string => writeLength(mm, lengths);
+  const { guide, cutter } = tooling;
+  const machine = tooling.machine === 'table' ? 'Router table' : 'Hand-held router';
+  const guideWords =
+    guide.kind === 'bearing'
+      ? `bearing ${write(guide.diameter)} at the ${guide.at}`
+      : `bushing ${write(guide.outsideDiameter)} outside, barrel ${write(guide.barrelLength)}`;
+  const outer = offsets.find((offset) => offset.across === undefined);
+  const opening = offsets.find((offset) => offset.across !== undefined);
+  const facts: readonly (ToolFact | undefined)[] = [
+    template.length === 0 ? { words: 'No template is possible with this guide.', grave: true } : undefined,
+    { words: `${machine}, cutter ${write(cutter.diameter)}, ${guideWords}.` },
+    outer && { words: `Edges: ${offsetWords(outer, lengths)}.` },
+    opening && { words: `Openings: ${offsetWords(opening, lengths)}.` },
+    { words: 'template runs on past sawn ends', figure: write(tooling.runOn) },
+    { words: 'saw outside the line by', figure: write(tooling.sawAllowance) },
+    endAllowance === 0 ? undefined : { words: 'left on at the ends', figure: write(endAllowance) },
+    blade && { words: 'band-saw blade up to', figure: write(blade.blade.width) },
+  ];
+  return facts.filter((fact) => fact !== undefined);
+}
