@@ -90,6 +90,21 @@ plate:
     expectSmooth(twoArcs, 'c');
   });
 
+  it('lies at its own corner when it would fit at another of the same two edges too', () => {
+    const outlines = `
+disc:
+  start: e
+  edges:
+    - { line: flat, to: b, role: sawn }
+    - { arc: rim, to: e, role: routed, radius: 60 mm, bows: right, long: yes }
+  corners:
+    b: { round: 5 mm }`;
+    const edges = edgesOf({ outlines, points: 'e: 0, 0\nb: 100 mm, 0' });
+    expectSmooth(edges, 'b');
+    expect((edge(edges, 'b') as Arc).centre.x).toBeGreaterThan(90);
+    expect(edge(edges, 'flat').from).toEqual({ x: 0, y: 0 });
+  });
+
   it('may take all of an edge: a foot rounded from both sides', () => {
     const edges = edgesOf(plate('b: { round: 30 mm }\nc: { round: 30 mm }'));
     expect(edges.map((each) => each.tag.id)).toEqual(['bottom', 'b', 'c', 'top', 'left']);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { evaluateForm, readForm } from '../../src/sketch/index.ts';
+import { describeForm, evaluateForm, readForm } from '../../src/sketch/index.ts';
 import { formText, messageOf, pointedAt, problemsOf, readOrThrow } from './form-text.ts';
 
 const README = readFileSync(new URL('../../src/sketch/README.md', import.meta.url), 'utf8');
@@ -27,6 +27,13 @@ describe('the worked example of the grammar', () => {
     const chord = Math.hypot(700 * Math.tan((6 / 180) * Math.PI) + 90 - 45, 700);
     const hollow = leg!.dimensions.find((each) => each.name === 'hollow')!;
     expect(hollow.value).toBeCloseTo(chord ** 2 / 96 + 6, 8);
+  });
+
+  it('comes with parameters of every kind that are read', () => {
+    const block = /## Parameters\n\n```yaml\nparameters:\n([^`]*)```/.exec(README)![1]!;
+    const { parameters } = describeForm(readOrThrow(formText({ parameters: block.replace(/^ {2}/gm, '') })));
+    const kinds = parameters.map((each) => each.kind);
+    expect(kinds).toEqual(['length', 'angle', 'ratio', 'count', 'choice', 'yes-no']);
   });
 
   it('draws the same whatever the line ends of the file are', () => {

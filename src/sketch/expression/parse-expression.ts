@@ -28,7 +28,7 @@ const STRENGTH: Readonly<Record<string, number>> = {
   '/': 6,
 };
 const STRENGTH_OF_NOT = 3;
-const STRENGTH_OF_MINUS = 7;
+const STRENGTH_OF_MINUS = 6;
 
 interface Reader {
   readonly text: string;
@@ -108,7 +108,7 @@ function readPrefix(reader: Reader): Node {
   const { word, from, type } = peek(reader);
   if (type !== 'figure' && (word === '-' || word === 'not')) {
     reader.next += 1;
-    const of = readOperand(reader, word === '-' ? STRENGTH_OF_MINUS - 1 : STRENGTH_OF_NOT);
+    const of = readOperand(reader, word === '-' ? STRENGTH_OF_MINUS : STRENGTH_OF_NOT);
     return { type: word === '-' ? 'minus' : 'not', of, from, to: of.to };
   }
   let node = readAtom(reader);
