@@ -43,9 +43,10 @@ const PLACE_WIDTH = 22;
 function placeWords({ edges }: Finding): string {
   const [first, ...others] = edges;
   if (first === undefined) return '';
-  const shown = others.reduce<readonly string[]>(
-    (names, name) => ([...names, name].join(', ').length > PLACE_WIDTH ? names : [...names, name]),
-    [first],
-  );
+  const shown = [first];
+  for (const name of others) {
+    if ([...shown, name].join(', ').length > PLACE_WIDTH) break;
+    shown.push(name);
+  }
   return shown.length < edges.length ? `${shown.join(', ')} …` : shown.join(', ');
 }
