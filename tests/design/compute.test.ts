@@ -63,7 +63,7 @@ describe('a computation', () => {
           expect(JSON.stringify(sound(design, memo)) === JSON.stringify(sound(design))).toBe(true);
         }
       }),
-      { numRuns: 6 },
+      { numRuns: 4 },
     );
   });
 
