@@ -4,12 +4,13 @@ import { lengthOf } from '../geometry/index.ts';
 import type { Paper, SheetGrid } from './api.ts';
 import { type Content, contentOf, readsBetterTurned } from './grid/content.ts';
 import { fewestSheets, type Placing, type TurnSource } from './grid/fewest.ts';
-import type { Tile } from './grid/forced.ts';
+import { roughCount, type Tile } from './grid/forced.ts';
 import { turnContent } from './grid/pieces.ts';
 import { isBetter, type Preference, preferredShift } from './grid/prefer.ts';
 import { keepOffAt } from './grid/score.ts';
 import { straightTurns } from './grid/straight-turns.ts';
 import { layOutPage, stepOf } from './page-layout.ts';
+import { MOST_SHEETS, tooManySheets } from './too-many-sheets.ts';
 
 /** Turns of the pattern that are searched: every half degree. A half turn needs the same sheets again. */
 const TURN_STEP = Math.PI / 360;
@@ -22,6 +23,8 @@ const SLANT_PRICE = 1.5;
 
 /** Shifts tried at each turn, by class: enough to step over a corner's clearance where it matters most. */
 const SHIFTS_TRIED = [40, 16, 10];
+/** Fewer shifts are tried where there are many sheets to look at for each. */
+const SHEETS_TRIED = 800;
 /** So many of the longest lines are enough for most lower bounds. */
 const LONGEST = 80;
 
@@ -60,6 +63,8 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
   if (content.edges.length === 0) {
     return ok({ orientation: orientations[0]!, turn: 0, shift: { x: 0, y: 0 } });
   }
+  const roughly = Math.min(...[...tiles.values()].map((tile) => roughCount(source.at(0), tile)));
+  if (roughly > MOST_SHEETS) return fail(tooManySheets(paper, roughly));
   const favourites = [0, Math.PI / 2, ...straightTurns(content)].map((turn) => source.turns.indexOf(turn));
   for (const [orientation, tile] of tiles) {
     const below = best === undefined ? Infinity : best.placing.cells.length;
@@ -126,7 +131,7 @@ function preferredGrid(
         const option = preferredShift(source, turn, keepOff, tile, {
           most: fewest,
           extra,
-          tries: SHIFTS_TRIED[rank]!,
+          tries: Math.min(SHIFTS_TRIED[rank]!, Math.ceil(SHEETS_TRIED / fewest)),
         });
         if (option === undefined) continue;
         const price = option.disturbance + extraPrice;

@@ -3,10 +3,11 @@ import type { Pattern } from '../drawing/index.ts';
 import type { Paper, Sheet, SheetGrid, SheetPlan } from './api.ts';
 import { type Content, contentOf } from './grid/content.ts';
 import type { Cell } from './grid/cover.ts';
-import type { Tile } from './grid/forced.ts';
+import { roughCount, type Tile } from './grid/forced.ts';
 import { bandsAt, sheetsAt } from './grid/needs.ts';
 import { type TurnedContent, turnContent } from './grid/pieces.ts';
 import { layOutPage, stepOf } from './page-layout.ts';
+import { MOST_SHEETS, tooManySheets } from './too-many-sheets.ts';
 
 /** The first page of a pattern's PDF is its map; sheets follow. */
 const FIRST_SHEET_PAGE = 2;
@@ -23,7 +24,10 @@ export function planOnGrid(
   const step = stepOf(layout.value);
   const tile = { stepX: step.x, stepY: step.y, halfX: paper.overlap / 2, halfY: paper.overlap / 2 };
   const content = contentOf(pattern);
+  const roughly = roughCount(turnContent(content, grid.turn), tile);
+  if (roughly > MOST_SHEETS) return fail(tooManySheets(paper, roughly));
   const cells = cellsOn(content, grid, tile);
+  if (cells.length > MOST_SHEETS) return fail(tooManySheets(paper, cells.length));
   // Counted from the grid's own corner, or from above it where the pattern has grown beyond.
   const left = Math.min(0, ...cells.map((cell) => cell.column));
   const top = Math.max(-1, ...cells.map((cell) => cell.row));

@@ -192,3 +192,13 @@ describe('a roll', () => {
 test('a pattern with nothing in it takes no sheets', () => {
   expect(planOf(patternOf('nothing', []), 'A4').sheets).toEqual([]);
 });
+
+describe('a pattern far too large for its paper is refused, and quickly', () => {
+  test.each([
+    [90_000, 300],
+    [14_000, 14_000],
+  ])('%i × %i mm on A6', (width, height) => {
+    const plan = planSheets(panelLeg(width, height), paperOf(paperNamed('A6')!, { orientation: 'portrait' }));
+    expect(plan).toMatchObject({ ok: false, problems: [{ code: 'paper.too-many-sheets' }] });
+  });
+});

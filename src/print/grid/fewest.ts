@@ -1,3 +1,4 @@
+import { MOST_SHEETS } from '../too-many-sheets.ts';
 import type { Cell } from './cover.ts';
 import { type ForcedRange, forcedCounts, leastForced, type Tile, TOUCH } from './forced.ts';
 import { bandsAt, criticalShifts, sheetsAt } from './needs.ts';
@@ -18,7 +19,7 @@ import { criticalHeights, type TurnedContent } from './pieces.ts';
 const FINEST = 0.05;
 /** Boxes in which nothing moves by more than this, mm, are worth the closer look at overlaps. */
 const CLOSE = 8;
-/** Work allowed, in pieces of content looked at: keeps a hostile pattern in bounded time (a few seconds). */
+/** Work allowed, in pieces of content and pairs of sheets looked at: keeps a hostile pattern in bounded time (a few seconds). */
 const MOST_WORK = 4e7;
 
 export interface Placing {
@@ -68,6 +69,7 @@ export function fewestSheets(
     const turnSlack = source.reach * (source.turns[last]! - middleTurn);
     const shiftY = (low + high) / 2;
     const shiftSlack = (high - low) / 2;
+    const crowd = Math.min(most, MOST_SHEETS);
     const some = source.someAt(middleTurn);
     work += some.pieces.length;
     if (leastForced(forcedCounts(some, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
@@ -75,11 +77,11 @@ export function fewestSheets(
     work += content.pieces.length;
     if (leastForced(forcedCounts(content, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
     if (turnSlack + shiftSlack <= CLOSE) {
-      work += 4 * content.pieces.length;
+      work += 4 * content.pieces.length + crowd * crowd;
       if (isTooFew(content, tile, { shiftY, turnSlack, shiftSlack }, most)) continue;
     }
     if (first === last) {
-      work += 8 * content.pieces.length;
+      work += 8 * content.pieces.length + crowd * crowd;
       const found = placeIn(content, tile, box, most);
       if (found !== undefined) {
         best = { turn: first, ...found };

@@ -74,6 +74,11 @@ function sweep(events: [number, number][], step: number): ForcedRange[] {
   return ranges;
 }
 
+/** Sheets needed at some place of the grid: close enough to the fewest to tell a pattern that is far too large. */
+export function roughCount(content: TurnedContent, tile: Tile): number {
+  return forcedCounts(content, tile, 0, 0, 0)[0]?.count ?? 0;
+}
+
 export function leastForced(ranges: readonly ForcedRange[]): number {
   let least = Infinity;
   for (const range of ranges) least = Math.min(least, range.count);

@@ -1,4 +1,4 @@
-import { type Vec, vec } from '../../geometry/index.ts';
+import { distance, type Vec, vec } from '../../geometry/index.ts';
 import type { Sheet } from '../api.ts';
 import type { MarkedSeam, SeamMark } from '../seam-marks.ts';
 import { nameOfSheet } from '../seams.ts';
@@ -11,6 +11,8 @@ const MARK_HALF_WIDTH = 1;
 /** The hair line of a mark runs on beyond its triangles, mm. */
 const HAIR_REACH = 5;
 const SMALL = 1.8;
+/** A seam must be so long, mm, for its neighbour to be named in a whole sentence between the marks. */
+const FULL_CAPTION = 120;
 
 /** Names of the sides of a sheet's page. */
 export type Side = 'left' | 'right' | 'above' | 'below';
@@ -35,9 +37,12 @@ export function seamItems(
       ? [vec(at.x, window.minY), vec(at.x, window.maxY)]
       : [vec(window.minX, at.y), vec(window.maxX, at.y)];
   const isCut = side === 'left' || side === 'below';
-  const caption = isCut
-    ? `cut along this line, lay on ${nameOfSheet(other)}`
-    : `${nameOfSheet(other)} is laid on here`;
+  const isShort = distance(seam.from, seam.to) < FULL_CAPTION;
+  const caption = isShort
+    ? nameOfSheet(other)
+    : isCut
+      ? `cut along this line, lay on ${nameOfSheet(other)}`
+      : `${nameOfSheet(other)} is laid on here`;
   return [
     polyline(line, undefined, ACCENT),
     ...seam.marks.flatMap((mark) => markItems(mark, seam.kind, toPage, half)),

@@ -1,3 +1,4 @@
+import { widthOfText } from '../../drawing/index.ts';
 import { type Box, vec } from '../../geometry/index.ts';
 import type { PatternFacts, PrintMeta, Sheet, SheetPlan } from '../api.ts';
 import { nameOfSheet } from '../seams.ts';
@@ -34,13 +35,14 @@ export function stripItems(
   const map = miniMap(mapBox, plan, sheet);
   const right = Math.min(...map.lefts) - 3;
   const name = nameOfSheet(sheet);
-  const middle = right - 34;
-  const left = middle - box.minX - 3;
+  const said = `page ${sheet.page} of ${pages}`;
+  const taken = Math.max(widthOfText(name, NAME_HEIGHT, 'semibold'), widthOfText(said, SMALL, 'regular'));
+  const left = right - taken - 4 - box.minX;
   return [
     polyline([vec(box.minX, box.maxY), vec(box.maxX, box.maxY)], HAIR, PALE),
     wordsWithin(partWords(facts), vec(box.minX, top), left, { height: NAME_HEIGHT, weight: 'semibold' }),
     wordsWithin(
-      `${meta.design} \u00b7 revision ${meta.revision} \u00b7 ${meta.date} \u00b7 print at 100\u00a0%, do not fit to page \u00b7 ${correctionWords(calibration)}`,
+      `print at 100\u00a0%, do not fit to page \u00b7 ${correctionWords(calibration)} \u00b7 ${meta.design} \u00b7 revision ${meta.revision} \u00b7 ${meta.date}`,
       vec(box.minX, low),
       left,
       { height: SMALL },
@@ -51,7 +53,7 @@ export function stripItems(
       weight: 'semibold',
       align: 'right',
     }),
-    words(`page ${sheet.page} of ${pages}`, vec(right, low), { height: SMALL, align: 'right' }),
+    words(said, vec(right, low), { height: SMALL, align: 'right' }),
     ...map.items,
   ];
 }
