@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { drawPattern, type PatternView } from '../../src/drawing/index.ts';
+import { drawPattern, type PatternView, type Scene } from '../../src/drawing/index.ts';
 import { boxOfText, cornersOf } from '../../src/drawing/layout/oriented-box.ts';
 import { distance, locate, type Region, vec } from '../../src/geometry/index.ts';
 import { MM_PER } from '../../src/measure/index.ts';
@@ -335,4 +335,15 @@ test('names that no paper is wide enough for do no harm', () => {
   const pattern = drawPattern(long, routing, { ...patternOptions(), design: 'y\n'.repeat(10_000) });
   expect(pattern.withNotes.box.maxX - pattern.withNotes.box.minX).toBeLessThan(400);
   expect(textsOf(pattern).every(({ text }) => text.length < 140 && !text.includes('\n'))).toBe(true);
+});
+
+test('the notes stand beside the drawing in one piece, and on no sheet', () => {
+  const { part, routing } = splayedLeg();
+  const pattern = drawPattern(part, routing, patternOptions());
+  const wordsIn = ({ marks }: Scene) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+  expect(wordsIn(pattern.withNotes)).toEqual(expect.arrayContaining(['Routing', 'Lines', 'Check lengths']));
+  for (const heading of ['Routing', 'Lines', 'Check lengths']) {
+    expect(wordsIn(pattern.scene)).not.toContain(heading);
+  }
+  expect(pattern.toolFacts.length).toBeGreaterThan(3);
 });

@@ -72,10 +72,10 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   if (showsTemplate(source)) drawTemplateLabels(drawing, source);
   if (showsDifferences(source)) drawResidueWords(drawing, source);
   drawPlunges(drawing, source);
-  const marks = drawing.marks();
+  const marks = [...drawing.marks()];
   const facts = toolFacts(source);
   placeNotes(drawing, noteBlocks(source, { checks, left, facts }), pointsRound(source));
-  const withNotes = drawing.marks();
+  const withNotes = [...drawing.marks()];
   return {
     name: patternName(source),
     title: nameLine(source) + (options.mirrored ? ', mirrored' : ''),
