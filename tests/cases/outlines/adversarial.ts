@@ -191,7 +191,8 @@ export const ADVERSARIAL: Readonly<Record<string, (random: Random, size: number)
     const count = Math.max(4, Math.round(size / 2));
     ringPoints(count, () => r.between(50, 100)).forEach((p) => {
       points.push(p);
-      const a = r.between(0, 2 * Math.PI);
+      // Onwards round the ring, up to a sixth of a turn to either side.
+      const a = Math.atan2(p.x, -p.y) + r.between(-1, 1);
       points.push(pt(p.x + small * Math.cos(a), p.y + small * Math.sin(a)));
     });
     return [
@@ -266,8 +267,8 @@ function bend(outline: Outline, r: Random): Outline {
 /** Outer side out along half circles of growing radius, inner side back. */
 function spiralStrip(halves: number, width: number, gap: number): Outline {
   const pitch = width + gap;
-  // Half circle k runs about (0, 0) or (−pitch / 2, 0) in turn, its radius half a pitch more each time.
-  const centreOf = (k: number): number => (k % 2 === 0 ? 0 : -pitch / 2);
+  // Half circle k runs about (0, 0) or (pitch / 2, 0) in turn, its radius half a pitch more each time.
+  const centreOf = (k: number): number => (k % 2 === 0 ? 0 : pitch / 2);
   const radiusOf = (k: number): number => 5 + width + (k * pitch) / 2;
   const sideOf = (k: number): number => (k % 2 === 0 ? 1 : -1);
   const xOf = (k: number, inset: number): number => centreOf(k) + sideOf(k) * (radiusOf(k) - inset);
