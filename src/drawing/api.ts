@@ -24,7 +24,15 @@ export type LineRole =
   | 'frame'
   | 'thin';
 
-export interface PathMark {
+/**
+ * Marks that may be left out together where they would take a sheet of their own: what they say stands on the first page
+ * as well. All marks of one name go together.
+ */
+interface LeftOutTogether {
+  readonly optional?: string;
+}
+
+export interface PathMark extends LeftOutTogether {
   readonly kind: 'path';
   readonly role: LineRole;
   readonly edges: readonly Edge[];
@@ -34,7 +42,7 @@ export interface PathMark {
   readonly fill?: 'solid' | 'tint';
 }
 
-export interface TextMark {
+export interface TextMark extends LeftOutTogether {
   readonly kind: 'text';
   readonly text: string;
   /** Left, middle or right end of the baseline. */

@@ -26,7 +26,7 @@ export function planRoll(pattern: Pattern, paper: Paper, { pinned }: PlanOptions
   if (pinned !== undefined) return planPinned(pattern, paper, pinned);
   const { window, page } = most.value;
   const used = { x: page.width - (window.maxX - window.minX), y: page.height - (window.maxY - window.minY) };
-  const content = contentOf(pattern);
+  const content = contentOf(pattern, true);
   let best: { grid: SheetGrid; length: number; price: number } | undefined;
   for (const turn of [0, Math.PI / 2, ...straightTurns(content)]) {
     const { box } = turnContent(content, turn);
@@ -75,7 +75,7 @@ function centredGrid(
 
 /** On a pinned grid the page keeps the shortest whole length that still holds everything on as few sheets. */
 function planPinned(pattern: Pattern, paper: Paper, pinned: SheetGrid): Result<SheetPlan> {
-  const content = contentOf(pattern);
+  const content = contentOf(pattern, true);
   if (content.edges.length > 0 && paper.size.kind === 'roll') {
     const { box } = turnContent(content, pinned.turn);
     const c = Math.cos(pinned.turn);

@@ -1,4 +1,5 @@
 import type { PatternPrint, PrintFonts, PrintMeta, PrintOptions } from './api.ts';
+import { leaveOutCut } from './leave-out.ts';
 import { patternPages } from './pattern-pages.ts';
 import { writePdf } from './pdf/write-pdf.ts';
 
@@ -12,7 +13,8 @@ export function renderPatternPdf(
   fonts: PrintFonts,
   options: PrintOptions = {},
 ): Promise<Uint8Array> {
-  const pages = patternPages(prints, meta, options);
+  const whole = prints.map((print) => ({ ...print, pattern: leaveOutCut(print.pattern, print.plan) }));
+  const pages = patternPages(whole, meta, options);
   const names = prints.map(({ pattern }) => pattern.title).join(', ');
   return writePdf(
     pages,

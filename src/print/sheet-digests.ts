@@ -2,6 +2,7 @@ import { clipScene, type Mark, type Pattern, transformScene } from '../drawing/i
 import type { Vec } from '../geometry/index.ts';
 import type { Sheet, SheetPlan } from './api.ts';
 import { digestOfText } from './digest-of-text.ts';
+import { leaveOutCut } from './leave-out.ts';
 import { type MarkedSeam, markSeams } from './seam-marks.ts';
 import { nameOfSheet } from './seams.ts';
 import { layoutOf } from './sheets-of-plan.ts';
@@ -16,11 +17,12 @@ const ROUNDING = 1e-4;
  */
 export function sheetDigests(plan: SheetPlan, pattern: Pattern): readonly string[] {
   const { window } = layoutOf(plan);
+  const { scene } = leaveOutCut(pattern, plan);
   const seams = markSeams(plan, pattern);
   const { page, paper } = plan;
   const shared = [page.width, page.height, paper.overlap, paper.calibration.long, paper.calibration.short];
   return plan.sheets.map((sheet) => {
-    const shown = clipScene(transformScene(pattern.scene, sheet.toPage), window);
+    const shown = clipScene(transformScene(scene, sheet.toPage), window);
     const words = [
       ...shared.map(rounded),
       nameOfSheet(sheet),

@@ -10,6 +10,8 @@ export interface Drawing {
   readonly draw: (marks: readonly Mark[]) => void;
   /** Adds marks that lettering may stand on: washes, hatching, lines that give way. */
   readonly drawUnder: (marks: readonly Mark[]) => void;
+  /** Marks drawn in this step may be left out together (`optional` in the marks). */
+  readonly asOptional: <T>(name: string, step: () => T) => T;
   readonly marks: () => readonly Mark[];
 }
 
@@ -28,6 +30,12 @@ export function createDrawing(span: number): Drawing {
     },
     drawUnder: (added) => {
       marks.push(...added);
+    },
+    asOptional: (name, step) => {
+      const before = marks.length;
+      const outcome = step();
+      for (let i = before; i < marks.length; i++) marks[i] = { ...marks[i]!, optional: name };
+      return outcome;
     },
     marks: () => marks,
   };

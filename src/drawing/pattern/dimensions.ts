@@ -49,7 +49,10 @@ export function drawDimensions(drawing: Drawing, source: PatternSource): readonl
   const others = part.dimensions.filter((dimension) => dimension.kind !== 'length');
   return [...others, ...lengths].flatMap((dimension) => {
     const row = rowOf(dimension);
-    return drawOne(drawing, source, dimension, row.figure, hull) ? [] : [row];
+    const drawn = drawing.asOptional(dimension.name, () =>
+      drawOne(drawing, source, dimension, row.figure, hull),
+    );
+    return drawn ? [] : [row];
   });
 }
 

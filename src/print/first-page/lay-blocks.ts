@@ -2,9 +2,10 @@ import { type Box, vec } from '../../geometry/index.ts';
 import type { Paper, PatternPrint, PrintMeta } from '../api.ts';
 import type { PageItem } from '../page/ink.ts';
 import { type Block, paragraphs } from './block.ts';
+import { lineKey } from './line-key.ts';
 import { shapeOfMap, sheetMap } from './sheet-map.ts';
 import { tapingSteps } from './steps.ts';
-import { checkTable, factTable, lineKey } from './tables.ts';
+import { checkTable, factTable, toolTable } from './tables.ts';
 
 const GUTTER = 8;
 const BETWEEN = 5;
@@ -61,6 +62,7 @@ export function layBlocks(
   const blocks = [
     checkTable(pattern, meta.lengths, rightWidth),
     factTable(facts, rightWidth),
+    toolTable(pattern, rightWidth),
     meta.cautions.length > 0 ? paragraphs('Before cutting', meta.cautions, rightWidth, false) : undefined,
     lineKey(pattern, rightWidth),
   ].filter((block) => block !== undefined);

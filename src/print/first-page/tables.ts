@@ -1,4 +1,4 @@
-import { LINE_STYLES, type LineRole, type Pattern } from '../../drawing/index.ts';
+import type { Pattern } from '../../drawing/index.ts';
 import { vec } from '../../geometry/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
 import type { PatternFacts } from '../api.ts';
@@ -7,9 +7,6 @@ import { linesWithin, polyline, words, wordsWithin } from '../page/items.ts';
 import { BELOW_HEADING, type Block, heading, LEADING, TEXT_HEIGHT } from './block.ts';
 
 const ROW = 5.6;
-/** Kinds of line that say what they are by themselves. */
-const PLAIN: ReadonlySet<LineRole> = new Set(['dimension', 'extension', 'mark', 'frame', 'thin']);
-const SAMPLE = 15;
 
 /** Check lengths with room to write what was measured. */
 export function checkTable(pattern: Pattern, lengths: LengthStyle, width: number): Block | undefined {
@@ -45,10 +42,24 @@ export function checkTable(pattern: Pattern, lengths: LengthStyle, width: number
   };
 }
 
-/** Labels on the left, figures on the right. */
+/** The sizes by which the part can be laid out without the paper. */
 export function factTable(facts: PatternFacts, width: number): Block | undefined {
-  const rows = facts.keyFacts.map(({ label, value }) => ({
-    label: linesWithin(label, width * 0.6, TEXT_HEIGHT, 'regular'),
+  return table('To lay it out by hand', facts.keyFacts, width);
+}
+
+/** How the part is routed and sawn. */
+export function toolTable({ toolFacts }: Pattern, width: number): Block | undefined {
+  return table(
+    'Routing',
+    toolFacts.map(({ words: label, figure }) => ({ label, value: figure ?? '' })),
+    width,
+  );
+}
+
+/** Labels on the left, figures on the right; a label without a figure takes the whole width. */
+function table(title: string, facts: PatternFacts['keyFacts'], width: number): Block | undefined {
+  const rows = facts.map(({ label, value }) => ({
+    label: linesWithin(label, value === '' ? width : width * 0.6, TEXT_HEIGHT, 'regular'),
     value,
   }));
   if (rows.length === 0) return undefined;
@@ -58,13 +69,14 @@ export function factTable(facts: PatternFacts, width: number): Block | undefined
     draw: (corner) => {
       let y = corner.y - BELOW_HEADING;
       return [
-        heading('To lay it out by hand', corner),
+        heading(title, corner),
         ...rows.flatMap(({ label, value }) => {
           const top = y;
           const lines = label.map((line, i) =>
             words(line, vec(corner.x, top - i * LEADING), { height: TEXT_HEIGHT }),
           );
           y -= LEADING * Math.max(1, label.length);
+          if (value === '') return lines;
           const figure = wordsWithin(value, vec(corner.x + width, top), width * 0.38, {
             height: TEXT_HEIGHT,
             weight: 'semibold',
@@ -75,43 +87,4 @@ export function factTable(facts: PatternFacts, width: number): Block | undefined
       ];
     },
   };
-}
-
-/** A sample of every kind of line in the pattern, in the order of their table, and what it means. */
-export function lineKey(pattern: Pattern, width: number): Block {
-  const used = new Set<LineRole>();
-  for (const mark of pattern.scene.marks) {
-    if (mark.kind === 'path' && mark.fill === undefined && !PLAIN.has(mark.role)) used.add(mark.role);
-  }
-  const roles = (Object.keys(LINE_STYLES) as LineRole[]).filter((role) => used.has(role));
-  const rows = roles.map((role) => ({
-    role,
-    lines: linesWithin(LINE_STYLES[role].words, width - SAMPLE - 3, TEXT_HEIGHT, 'regular'),
-  }));
-  const count = rows.reduce((sum, { lines }) => sum + lines.length, 0);
-  return {
-    height: BELOW_HEADING + count * LEADING,
-    draw: (corner) => {
-      let y = corner.y - BELOW_HEADING;
-      const items: PageItem[] = [heading('Lines', corner)];
-      for (const { role, lines } of rows) {
-        items.push(sampleOf(role, corner.x, y + TEXT_HEIGHT / 2));
-        lines.forEach((line, i) => {
-          items.push(words(line, vec(corner.x + SAMPLE + 3, y - i * LEADING), { height: TEXT_HEIGHT }));
-        });
-        y -= LEADING * lines.length;
-      }
-      return items;
-    },
-  };
-}
-
-function sampleOf(role: LineRole, x: number, y: number): PageItem {
-  const style = LINE_STYLES[role];
-  const sample = polyline(
-    [vec(x, y), vec(x + SAMPLE, y)],
-    style.width,
-    style.ink === 'accent' ? ACCENT : GRAPHITE,
-  );
-  return sample.kind === 'stroke' ? { ...sample, dash: style.dash } : sample;
 }

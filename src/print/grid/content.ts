@@ -9,7 +9,7 @@ const ABOVE_BASELINE = 1.1;
 const UPRIGHT = 0.02;
 const TEXT_TAG = { id: 'text', role: 'left' } as const;
 
-/** What must be printed of a pattern: its linework, and the boxes round its texts. */
+/** What is laid on sheets of a pattern: linework, and the boxes round texts. */
 export interface Content {
   readonly edges: readonly Edge[];
   readonly textBoxes: readonly (readonly Edge[])[];
@@ -20,13 +20,12 @@ export interface Content {
   readonly reach: number;
 }
 
-export function contentOf(pattern: Pattern): Content {
-  const texts = pattern.scene.marks.filter(isText);
+/** What must be printed of a pattern; with `all`, also what may be left out. */
+export function contentOf(pattern: Pattern, all = false): Content {
+  const marks = pattern.scene.marks.filter(({ optional }) => all || optional === undefined);
+  const texts = marks.filter(isText);
   const textBoxes = texts.map(boxRoundText);
-  const edges = [
-    ...pattern.scene.marks.flatMap((mark) => (mark.kind === 'path' ? mark.edges : [])),
-    ...textBoxes.flat(),
-  ];
+  const edges = [...marks.flatMap((mark) => (mark.kind === 'path' ? mark.edges : [])), ...textBoxes.flat()];
   if (edges.length === 0) return { edges, textBoxes, texts, centre: { x: 0, y: 0 }, reach: 0 };
   const box = boundsOfEdges(edges);
   const centre = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
