@@ -10,7 +10,7 @@ export interface Block {
 
 export const TEXT_HEIGHT = 2;
 /** Baseline to baseline, mm. */
-export const LEADING = 3.7;
+export const LEADING = 3.4;
 const HEADING_HEIGHT = 2.5;
 /** From the top of a block to its first baseline below the heading, mm. */
 export const BELOW_HEADING = 8.2;
@@ -26,6 +26,39 @@ export function heading(text: string, corner: Vec): PageItem {
       ink: ACCENT,
     },
   );
+}
+
+const FINE = { height: 1.8, leading: 3.1, gap: 0.8, gutter: 8 } as const;
+
+/** A heading over two columns of fine paragraphs, as even as whole paragraphs make them. */
+export function fineColumns(title: string, texts: readonly string[], width: number): Block {
+  const column = (width - FINE.gutter) / 2;
+  const set = texts.map((text) => {
+    const lines = linesWithin(text, column, FINE.height, 'regular');
+    return { lines, height: lines.length * FINE.leading + FINE.gap };
+  });
+  const total = set.reduce((sum, { height }) => sum + height, 0);
+  let above = 0;
+  const places = set.map(({ lines, height }) => {
+    const place = { lines, above };
+    above += height;
+    return place;
+  });
+  const split = places.find((place) => place.above >= total / 2)?.above ?? total;
+  return {
+    height: BELOW_HEADING + Math.max(split, total - split),
+    draw: (corner) => [
+      heading(title, corner),
+      ...places.flatMap((place) => {
+        const isLeft = place.above < split;
+        const x = corner.x + (isLeft ? 0 : column + FINE.gutter);
+        const y = corner.y - BELOW_HEADING - place.above + (isLeft ? 0 : split);
+        return place.lines.map((line, i) =>
+          words(line, { x, y: y - i * FINE.leading }, { height: FINE.height }),
+        );
+      }),
+    ],
+  };
 }
 
 /** A heading and paragraphs; numbered ones have their number hung in the margin. */

@@ -1,20 +1,21 @@
 import { type Box, vec } from '../../geometry/index.ts';
 import type { Paper, PatternPrint, PrintMeta } from '../api.ts';
 import type { PageItem } from '../page/ink.ts';
-import { type Block, paragraphs } from './block.ts';
+import { type Block, fineColumns, paragraphs } from './block.ts';
 import { lineKey } from './line-key.ts';
 import { shapeOfMap, sheetMap } from './sheet-map.ts';
 import { tapingSteps } from './steps.ts';
 import { checkTable, factTable, toolTable } from './tables.ts';
 
 const GUTTER = 8;
-const BETWEEN = 5;
+const BETWEEN = 3.5;
 /** A map at least so wide for its height takes the whole width of the page. */
 const WIDE_MAP = 1.3;
 /** A map no wider than this for its height stands beside the text, as a column of its own. */
 const TALL_MAP = 0.62;
-/** Shares of the body's height that a map may take, and of its width for a tall one. */
-const MAP_HEIGHT = 0.45;
+/** Share of the body's height that a map may take: a smaller one where that saves a page. */
+const MAP_HEIGHTS = [0.45, 0.36, 0.29, 0.23];
+/** Shares of the body's height and width that a tall map may take. */
 const TALL_MAP_HEIGHT = 0.92;
 const TALL_MAP_WIDTH = 0.27;
 /** Share of the width that the left one of two columns of text takes. */
@@ -27,14 +28,24 @@ interface Column {
 }
 
 /**
- * The map, the order of taping and the tables in a body; items for each page. Tables that find no room in the right
- * column go below the steps on the left, and what finds none there to a further page.
+ * The map, the order of taping and the tables in a body; items for each page. Each table goes to the emptier of two
+ * columns, the key and the cautions below both, and what finds no room to a further page.
  */
 export function layBlocks(
   body: Box,
   print: PatternPrint,
   meta: PrintMeta,
   calibration: Paper['calibration'],
+): PageItem[][] {
+  const tries = MAP_HEIGHTS.map((mapHeight) => layWithMap(body, print, meta, { calibration, mapHeight }));
+  return tries.find((pages) => pages.length === 1) ?? tries[0]!;
+}
+
+function layWithMap(
+  body: Box,
+  print: PatternPrint,
+  meta: PrintMeta,
+  { calibration, mapHeight }: { readonly calibration: Paper['calibration']; readonly mapHeight: number },
 ): PageItem[][] {
   const { plan, pattern, facts } = print;
   const width = body.maxX - body.minX;
@@ -56,15 +67,13 @@ export function layBlocks(
     put(sheetMap(plan, pattern, mapWidth, TALL_MAP_HEIGHT * height), { x: body.minX, y: body.maxY });
   } else {
     const isWide = shape >= WIDE_MAP;
-    put(sheetMap(plan, pattern, isWide ? width : leftWidth, MAP_HEIGHT * height), leftColumn);
+    put(sheetMap(plan, pattern, isWide ? width : leftWidth, mapHeight * height), leftColumn);
     if (isWide) rightColumn.y = leftColumn.y;
   }
   const blocks = [
     checkTable(pattern, meta.lengths, rightWidth),
     factTable(facts, rightWidth),
     toolTable(pattern, rightWidth),
-    meta.cautions.length > 0 ? paragraphs('Before cutting', meta.cautions, rightWidth, false) : undefined,
-    lineKey(pattern, rightWidth),
   ].filter((block) => block !== undefined);
   const fits = (block: Block, column: Column): boolean => column.y - block.height >= body.minY;
   const wanted = [
@@ -76,9 +85,21 @@ export function layBlocks(
   ];
   const further: Block[] = [];
   for (const { block, columns } of wanted) {
-    const column = columns.find((each) => fits(block, each));
+    // The emptier column, so that both end at about the same height.
+    const column = columns.filter((each) => fits(block, each)).sort((a, b) => b.y - a.y)[0];
     if (column === undefined) further.push(block);
     else put(block, column);
+  }
+  // Under both columns: few lines, and everything on one page for most parts.
+  const full = body.maxX - left;
+  const under = { x: left, y: Math.min(leftColumn.y, rightColumn.y) };
+  const broad = [
+    lineKey(pattern, full),
+    ...(meta.cautions.length > 0 ? [fineColumns('Before cutting', meta.cautions, full)] : []),
+  ];
+  for (const block of broad) {
+    if (fits(block, under)) put(block, under);
+    else further.push(block);
   }
   let fresh: Column | undefined;
   for (const block of further) {

@@ -9,6 +9,8 @@ import { signOf } from './signs.ts';
 const PLAIN: ReadonlySet<LineRole> = new Set(['dimension', 'extension', 'mark', 'frame', 'thin']);
 /** Length of a sample, mm: at least one whole run of every dash pattern. */
 const SAMPLE = 15;
+/** Between the two columns, mm. */
+const GUTTER = 8;
 
 /** A sample of every kind of line and sign in the pattern, in the order of their table, and what it means. */
 export function lineKey(pattern: Pattern, width: number): Block {
@@ -17,25 +19,34 @@ export function lineKey(pattern: Pattern, width: number): Block {
     if (mark.kind === 'path' && !PLAIN.has(mark.role)) used.add(mark.role);
   }
   const roles = (Object.keys(LINE_STYLES) as LineRole[]).filter((role) => used.has(role));
+  const column = (width - GUTTER) / 2;
   const rows = roles.map((role) => ({
     role,
-    lines: linesWithin(LINE_STYLES[role].words, width - SAMPLE - 3, TEXT_HEIGHT, 'regular'),
+    lines: linesWithin(LINE_STYLES[role].words, column - SAMPLE - 3, TEXT_HEIGHT, 'regular'),
   }));
-  const count = rows.reduce((sum, { lines }) => sum + lines.length, 0);
+  const heightOf = (part: typeof rows): number =>
+    LEADING * part.reduce((sum, { lines }) => sum + lines.length, 0);
+  const half = Math.ceil(rows.length / 2);
+  const columns = [rows.slice(0, half), rows.slice(half)];
   return {
-    height: BELOW_HEADING + count * LEADING,
-    draw: (corner) => {
-      let y = corner.y - BELOW_HEADING;
-      const items: PageItem[] = [heading('Lines and signs', corner)];
-      for (const { role, lines } of rows) {
-        items.push(...sampleOf(role, corner.x, y + TEXT_HEIGHT / 2));
-        lines.forEach((line, i) => {
-          items.push(words(line, vec(corner.x + SAMPLE + 3, y - i * LEADING), { height: TEXT_HEIGHT }));
+    height: BELOW_HEADING + Math.max(...columns.map(heightOf)),
+    draw: (corner) => [
+      heading('Lines and signs', corner),
+      ...columns.flatMap((part, i) => {
+        const x = corner.x + i * (column + GUTTER);
+        let y = corner.y - BELOW_HEADING;
+        return part.flatMap(({ role, lines }) => {
+          const top = y;
+          y -= LEADING * lines.length;
+          return [
+            ...sampleOf(role, x, top + TEXT_HEIGHT / 2),
+            ...lines.map((line, k) =>
+              words(line, vec(x + SAMPLE + 3, top - k * LEADING), { height: TEXT_HEIGHT }),
+            ),
+          ];
         });
-        y -= LEADING * lines.length;
-      }
-      return items;
-    },
+      }),
+    ],
   };
 }
 
