@@ -4,7 +4,14 @@ import { layOutPage, stepOf } from '../../src/print/page-layout.ts';
 import { paperNamed, paperOf } from '../../src/print/papers.ts';
 import { planSheets } from '../../src/print/plan-sheets.ts';
 import { cloudOf, findsFewer } from '../print/support/brute-sheets.ts';
-import { archedStretcher, crescent, kneeLeg, leaningLeg, panelLeg, patternOf } from '../print/support/patterns.ts';
+import {
+  archedStretcher,
+  crescent,
+  kneeLeg,
+  leaningLeg,
+  panelLeg,
+  patternOf,
+} from '../print/support/patterns.ts';
 
 const HALF_DEGREES = Array.from({ length: 360 }, (_, i) => (i * Math.PI) / 360);
 
