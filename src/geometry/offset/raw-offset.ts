@@ -25,21 +25,67 @@ export function rawOffset(
 ): Pieces {
   const raw = newPieces();
   raw.tags.push(...source.tags);
-  for (const loop of loops) addRawLoop(source, raw, loop, by, closerThan);
+  const trim: Trim = { raw, closerThan, reach: Math.abs(by), longest: longestUntrimmed(source) };
+  for (const loop of loops) addRawLoop(source, trim, loop, by);
   return raw;
 }
 
-function addRawLoop(
-  source: Pieces,
-  raw: Pieces,
-  { from, to }: LoopRange,
-  by: number,
-  closerThan: CloserThan,
+/** How raw pieces are thrown out that lie too near the source. */
+interface Trim {
+  readonly raw: Pieces;
+  readonly closerThan: CloserThan;
+  /** Size of the offset, mm. */
+  readonly reach: number;
+  /** Pieces longer than this (mm) are halved, to throw out what of them lies too near. */
+  readonly longest: number;
+}
+
+/** Where edges are much shorter than the offset most of a join lies too near its neighbours; few edges are not worth it. */
+function longestUntrimmed({ count, shape }: Pieces): number {
+  if (count < 200) return Infinity;
+  let length = 0;
+  for (let at = 0; at < SHAPE * count; at += SHAPE) {
+    length += Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
+  }
+  return (8 * length) / count;
+}
+
+/** Adds what of the line or arc (turn not 0, under half a turn) from p to q is not wholly too near the source. */
+function addFar(
+  trim: Trim,
+  p: number,
+  q: number,
+  cx: number,
+  cy: number,
+  radius: number,
+  turn: number,
+  source: number,
 ): void {
+  const { raw } = trim;
+  const x0 = raw.vertices[2 * p]!;
+  const y0 = raw.vertices[2 * p + 1]!;
+  let mx = (x0 + raw.vertices[2 * q]!) / 2;
+  let my = (y0 + raw.vertices[2 * q + 1]!) / 2;
+  if (turn !== 0) {
+    const size = radius / Math.hypot(mx - cx, my - cy);
+    mx = cx + (mx - cx) * size;
+    my = cy + (my - cy) * size;
+  }
+  const half = Math.hypot(x0 - mx, y0 - my);
+  if (trim.closerThan(mx, my, trim.reach - half - CARRIER_TOLERANCE)) return;
+  if (2 * half > trim.longest) {
+    const middle = addVertex(raw, mx, my);
+    addFar(trim, p, middle, cx, cy, radius, turn, source);
+    addFar(trim, middle, q, cx, cy, radius, turn, source);
+  } else if (turn === 0) addLine(raw, p, q, source, 0);
+  else addArc(raw, p, q, cx, cy, radius, turn, source, 0);
+}
+
+function addRawLoop(source: Pieces, trim: Trim, { from, to }: LoopRange, by: number): void {
+  const { raw, reach } = trim;
   const count = to - from;
   if (count === 0) return;
   const { vertices, ends, shape, turn } = source;
-  const reach = Math.abs(by);
   const sign = by > 0 ? 1 : -1;
   // Where each parallel begins and ends.
   const starts = filled(count);
@@ -75,47 +121,22 @@ function addRawLoop(
     const opposed = Math.abs(cross) < STRAIGHT && along < 0;
     const parts = opposed ? sign * (bendOf(source, e) + bendOf(source, f)) <= 0 : sign * cross > 0;
     if (!parts) continue;
-    // The middle of the join, and how far the join reaches from it.
-    let mx = (ex + fx) / 2 - vx;
-    let my = (ey + fy) / 2 - vy;
-    const size = Math.hypot(mx, my);
-    if (size > 1e-3 * reach) {
-      mx *= reach / size;
-      my *= reach / size;
-    } else {
-      mx = tx * reach;
-      my = ty * reach;
-    }
-    const half = Math.hypot(ex - vx - mx, ey - vy - my);
-    if (closerThan(vx + mx, vy + my, reach - half - CARRIER_TOLERANCE)) continue;
-    const tag = source.tags[source.source[e]!]!;
-    addArc(raw, p, q, vx, vy, reach, sign, raw.tags.push(tag) - 1, 0);
+    const join = raw.tags.push(source.tags[source.source[e]!]!) - 1;
+    if (along > -0.9) addFar(trim, p, q, vx, vy, reach, sign, join);
+    else addArc(raw, p, q, vx, vy, reach, sign, join, 0);
   }
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const p = starts[k]!;
     const q = stops[k]!;
-    const x0 = raw.vertices[2 * p]!;
-    const y0 = raw.vertices[2 * p + 1]!;
-    const x1 = raw.vertices[2 * q]!;
-    const y1 = raw.vertices[2 * q + 1]!;
-    const mx = (x0 + x1) / 2;
-    const my = (y0 + y1) / 2;
+    if (p === q) continue;
     if (turn[e] === 0) {
-      const half = Math.hypot(x1 - x0, y1 - y0) / 2;
-      if (!closerThan(mx, my, reach - half - CARRIER_TOLERANCE)) addLine(raw, p, q, source.source[e]!, 0);
+      addFar(trim, p, q, 0, 0, 0, 0, source.source[e]!);
       continue;
     }
-    const cx = shape[SHAPE * e + 4]!;
-    const cy = shape[SHAPE * e + 5]!;
     const radius = shape[SHAPE * e + 6]! + turn[e]! * by;
     if (radius <= VERTEX_SNAP) continue;
-    const size = radius / Math.hypot(mx - cx, my - cy);
-    const ox = cx + (mx - cx) * size;
-    const oy = cy + (my - cy) * size;
-    const half = Math.hypot(x0 - ox, y0 - oy);
-    if (closerThan(ox, oy, reach - half - CARRIER_TOLERANCE)) continue;
-    if (p !== q) addArc(raw, p, q, cx, cy, radius, turn[e]!, source.source[e]!, 0);
+    addFar(trim, p, q, shape[SHAPE * e + 4]!, shape[SHAPE * e + 5]!, radius, turn[e]!, source.source[e]!);
   }
 }
 
