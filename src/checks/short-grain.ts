@@ -18,7 +18,7 @@ import {
   type Vec,
 } from '../geometry/index.ts';
 import { GRAIN_SLOPE } from '../materials/index.ts';
-import type { SketchedPart } from '../sketch/index.ts';
+import { grainAt, type SketchedPart } from '../sketch/index.ts';
 import type { Rule } from './rule.ts';
 
 /** A place where two edges run side by side, and how steeply the grain crosses the limb between them. */
@@ -26,6 +26,8 @@ interface Limb {
   readonly at: Vec;
   readonly slope: number;
   readonly edges: readonly [string, string];
+  /** A saw across it would part the wood in two: nothing else carries what it carries. */
+  readonly parts: boolean;
 }
 
 /** mm between the places looked at along a loop. */
@@ -39,11 +41,13 @@ const SLENDER = 2;
 
 /**
  * Does the grain cross a limb so steeply that it breaks? Slope is rise over run of the grain against the limb's own length.
- * The part as a whole, along its centre line, must not be steeper than the limit for loaded legs; a limb of it is a caution.
+ * The part as a whole, along its centre line, must not be steeper than the limit for loaded legs. A limb of it is a caution,
+ * and a stop where the grain runs more across than along and nothing bridges it: an arm breaks off, a rail over a window
+ * is held at both ends.
  */
 export const shortGrain: Rule = (part) => {
   const { from, to } = part.centreLine;
-  const whole = slopeAgainst(part, subtract(to, from));
+  const whole = slopeAgainst(part.grain, subtract(to, from));
   if (whole >= GRAIN_SLOPE.caution) {
     const severity = whole >= GRAIN_SLOPE.stop ? 'stop' : 'caution';
     return [describe(part, whole, severity, [], middle(from, to), 'the part')];
@@ -53,7 +57,8 @@ export const shortGrain: Rule = (part) => {
   const worst = steep.reduce((a, b) => (b.slope > a.slope ? b : a));
   const edges = [...new Set(steep.flatMap((limb) => limb.edges))];
   const where = `the limb between ${worst.edges.join(' and ')}`;
-  return [describe(part, worst.slope, 'caution', edges, worst.at, where)];
+  const breaksOff = steep.some((limb) => limb.parts && limb.slope > ACROSS);
+  return [describe(part, worst.slope, breaksOff ? 'stop' : 'caution', edges, worst.at, where)];
 };
 
 function describe(
@@ -82,7 +87,10 @@ function describe(
 
 const STEEPEST = 1000;
 
-function slopeAgainst({ grain }: SketchedPart, axis: Vec): number {
+/** Slope from which grain runs more across a limb than along it. */
+const ACROSS = 1;
+
+function slopeAgainst(grain: number, axis: Vec): number {
   const along = polar(grain);
   return Math.abs(cross(axis, along)) / Math.abs(dot(axis, along));
 }
@@ -96,7 +104,8 @@ function steepLimbs(part: SketchedPart): Limb[] {
     const count = Math.ceil(round / STEP);
     return Array.from({ length: count }, (_, k) => {
       const { index, point, direction } = placeAlong(loop, ((k + 0.5) / count) * round);
-      return steepLimbAt(part, edges, loop.edges[index]!.tag.id, point, direction);
+      const limb = steepLimbAt(part, edges, loop.edges[index]!.tag.id, point, direction);
+      return limb && { ...limb, parts: limb.parts && loop === region.outer };
     }).filter((limb) => limb !== undefined);
   });
 }
@@ -115,9 +124,11 @@ function steepLimbAt(
   const back = directionAt(other, end.t);
   if (Math.abs(cross(along, back)) > SIDE_BY_SIDE) return undefined;
   const axis = unit(add(along, scale(back, Math.sign(dot(along, back)))));
-  const slope = slopeAgainst(part, axis);
-  if (slope < GRAIN_SLOPE.caution) return undefined;
   const at = middle(across.from, across.to);
+  const slope = slopeAgainst(grainAt(part, at), axis);
+  if (slope < GRAIN_SLOPE.caution) return undefined;
   const long = chordAlong([part.region], at, axis)?.length ?? 0;
-  return long < SLENDER * across.length ? undefined : { at, slope, edges: [edge, other.tag.id] };
+  return long < SLENDER * across.length
+    ? undefined
+    : { at, slope, edges: [edge, other.tag.id], parts: end.index < part.region.outer.edges.length };
 }

@@ -42,7 +42,7 @@ export function routePart(part: SketchedPart, tooling: Tooling): Routing {
     gaps: extended.gaps,
     openings: shape.openings,
     templateSide: templateSideOf(tooling),
-    feed: feedRuns(region, part.grain, tooling.machine),
+    feed: feedRuns(part, tooling.machine),
     fixings: fixingPlaces(part, shape.template, blank, shape.openings, tooling.cutter.diameter),
     depth: planDepth(part.thickness, tooling),
     ...(tightest === undefined ? {} : { tightest }),

@@ -57,6 +57,16 @@ export type KeyDimension =
       readonly value: number;
     };
 
+/** A piece glued on before the part is shaped, with a grain of its own. */
+export interface Piece {
+  readonly name: string;
+  readonly label: string;
+  /** It lies to the left of this line, looking along it; the line has no ends. */
+  readonly leftOf: { readonly from: Vec; readonly to: Vec };
+  /** Direction of its grain in the part's plane, rad. */
+  readonly grain: number;
+}
+
 /** One part as a form draws it, in the part's own plane: x along its width, y along its length. */
 export interface SketchedPart {
   readonly name: string;
@@ -65,8 +75,10 @@ export interface SketchedPart {
   readonly region: Region;
   /** mm, from face side to back. */
   readonly thickness: number;
-  /** Direction of the grain in the part's plane, rad. */
+  /** Direction of the grain in the part's plane, rad, wherever no piece says otherwise. */
   readonly grain: number;
+  /** Pieces with another grain; where two overlap the first counts. */
+  readonly pieces?: readonly Piece[];
   /** Direction that points up when the part stands in the base, rad. */
   readonly up: number;
   /** How many of this part the base takes, by hand. A part that is alike both ways has right = 0. */

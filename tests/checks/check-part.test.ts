@@ -238,12 +238,27 @@ describe('grain, splay and saw', () => {
     expect(slope(4)).toEqual(['stop', 0.25]);
   });
 
-  test('an arm across the grain of its leg is a caution at the arm', () => {
-    const found = find(check(partOf(hollowLeg(60)), bearingTooling(19)), 'part.short-grain')!;
-    expect(found.severity).toBe('caution');
+  test('an arm across the grain of its leg is a stop at the arm; a piece with its own grain leaves only the curve of the knee', () => {
+    const leg = partOf(hollowLeg(60));
+    const found = find(check(leg, bearingTooling(19)), 'part.short-grain')!;
+    expect(found.severity).toBe('stop');
     expect(found.edges).toEqual(expect.arrayContaining(['arm', 'head']));
     expect(found.message).toContain('between arm and head at 90°');
     expect(found.at!.y).toBeCloseTo(510, 6);
+    const { from, to } = { from: vec(80, 0), to: vec(80, -1) };
+    const pieces = [{ name: 'arm', label: 'Arm piece', leftOf: { from, to }, grain: 0 }];
+    const cured = find(check({ ...leg, pieces }, bearingTooling(19)), 'part.short-grain')!;
+    expect(cured.severity).toBe('caution');
+    expect(cured.edges).toEqual(expect.arrayContaining(['outer', 'knee']));
+    expect(cured.measured!.value).toBeLessThan(0.2);
+  });
+
+  test('a rail over a window, held at both ends, is a caution where the grain crosses it', () => {
+    const found = find(
+      check(panel([openingAt(0, vec(140, 600))], window(60, 560, 180, 80)), bearingTooling(19)),
+      'part.short-grain',
+    )!;
+    expect(found.severity).toBe('caution');
   });
 
   test('a leg that leans more than 15° is a caution, a rail that lies is none', () => {

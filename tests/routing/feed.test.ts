@@ -106,3 +106,33 @@ describe('the grain along an edge', () => {
     }
   });
 });
+
+describe('a part glued up from two pieces', () => {
+  const frame = rectangle(300, 300);
+  const pieces = [
+    {
+      name: 'arm',
+      label: 'Arm',
+      leftOf: { from: { x: 0, y: 300 }, to: { x: 300, y: 0 } },
+      grain: Math.PI / 2,
+    },
+  ];
+  const { feed } = routePart({ ...partOf(frame, { grain: 0 }), pieces }, bearingTooling(12));
+
+  test('meets the grain of the piece that each edge lies in', () => {
+    expect(Object.fromEntries(ways(feed))).toEqual({
+      foot: 'neutral',
+      right: 'neutral',
+      head: 'end',
+      left: 'end',
+    });
+  });
+
+  test('has an edge that runs through both split at the line between them', () => {
+    const half = [{ ...pieces[0]!, leftOf: { from: { x: 120, y: 0 }, to: { x: 120, y: 300 } } }];
+    const runs = routePart({ ...partOf(frame, { grain: 0 }), pieces: half }, bearingTooling(12)).feed;
+    const foot = runs.filter(({ edge }) => edge === 'foot');
+    expect(foot.map(({ grain }) => grain)).toEqual(['end', 'neutral']);
+    expect(foot[0]!.path.to.x).toBeCloseTo(120, 9);
+  });
+});

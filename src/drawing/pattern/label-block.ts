@@ -31,12 +31,12 @@ const ROW_GAP = 0.4;
 /**
  * The label at one height of lettering, in each of its arrangements from the fullest to the flattest. All of them carry
  * the name with the hand, what the paper is and how many, the show face, which way is up, the grain, and the word that the
- * pattern is mirrored. `angle` is the direction of its baselines (rad), from which the arrows take theirs.
+ * pattern is mirrored. `angle` is the direction of its baselines (rad), from which the arrows take theirs; `grain` that of
+ * the wood where it stands.
  */
 export function labelArrangements(
   source: PatternSource,
-  height: number,
-  angle: number,
+  { height, angle, grain }: { readonly height: number; readonly angle: number; readonly grain: number },
 ): readonly LabelBlock[] {
   const small = smallerThan(height);
   const name = textItem(nameLine(source), height, 'semibold', 'mark');
@@ -45,7 +45,7 @@ export function labelArrangements(
   const all = factsOf(source);
   const arrows = [
     ...arrowItems('up', source.part.up - angle, small),
-    ...arrowItems('grain', source.part.grain - angle, small),
+    ...arrowItems('grain', grain - angle, small),
   ];
   const mirrored = mirroredWords(source);
   const warning = mirrored === undefined ? [] : [[textItem(mirrored, small, 'semibold', 'against')]];

@@ -1,4 +1,5 @@
 import { angleOf, distance, type Vec } from '../../geometry/index.ts';
+import { grainAt } from '../../sketch/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
 import { growBox, type OrientedBox } from '../layout/oriented-box.ts';
 import type { Spot } from './inside-grid.ts';
@@ -38,7 +39,9 @@ export function drawLabels(
       // A row of lettering needs at least this much clear of the edge on both sides.
       if (spot.clearance < (height > MOST_FOR_NARROW ? BROAD : height * 0.7)) continue;
       if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
-      const placed = placeAt(drawing, spot, [main, spot.edgeAngle], (angle) => arrangementsAt(height, angle));
+      const placed = placeAt(drawing, spot, [main, spot.edgeAngle], (angle) =>
+        arrangementsAt(height, angle, grainAt(source.part, spot.at)),
+      );
       if (placed !== undefined) taken.push(placed);
     }
   }
@@ -73,13 +76,15 @@ function placeAt(
 }
 
 /** Arrangements are the same for equal angles: made once each. */
-function cachedArrangements(source: PatternSource): (height: number, angle: number) => readonly LabelBlock[] {
+function cachedArrangements(
+  source: PatternSource,
+): (height: number, angle: number, grain: number) => readonly LabelBlock[] {
   const made = new Map<string, readonly LabelBlock[]>();
-  return (height, angle) => {
-    const key = `${height} ${angle}`;
+  return (height, angle, grain) => {
+    const key = `${height} ${angle} ${grain}`;
     let blocks = made.get(key);
     if (blocks === undefined) {
-      blocks = labelArrangements(source, height, angle);
+      blocks = labelArrangements(source, { height, angle, grain });
       made.set(key, blocks);
     }
     return blocks;

@@ -24,6 +24,12 @@ export function mirrorPart(part: SketchedPart): SketchedPart {
     ...part,
     region: transformRegion(part.region, TURN_OVER),
     grain: flipAngle(part.grain),
+    // Turning over changes sides: what lay left of a line lies left of it walked the other way.
+    pieces: (part.pieces ?? []).map((piece) => ({
+      ...piece,
+      leftOf: { from: flip(piece.leftOf.to), to: flip(piece.leftOf.from) },
+      grain: flipAngle(piece.grain),
+    })),
     up: flipAngle(part.up),
     corners: part.corners.map((corner) => ({ ...corner, at: flip(corner.at) })),
     openings: part.openings.map((opening) => ({ ...opening, plunge: flip(opening.plunge) })),

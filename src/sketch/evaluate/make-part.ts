@@ -8,7 +8,7 @@ import {
   type Region,
   type Vec,
 } from '../../geometry/index.ts';
-import type { JointLine, KeyDimension, SketchedPart } from '../api.ts';
+import type { JointLine, KeyDimension, Piece, SketchedPart } from '../api.ts';
 import type { AssembledOutline } from '../outline/assemble-outline.ts';
 import type { MadeOpening } from '../outline/make-opening.ts';
 import type { PartSpec } from '../schema/construction.ts';
@@ -44,6 +44,7 @@ function make(name: string, spec: PartSpec, stock: Stock, desk: Desk): SketchedP
   const [left, right] = [count(spec.quantity.left, desk), count(spec.quantity.right, desk)];
   const ends = apart(spec.centre_line, 'the centre line', desk);
   const joints = makeJoints(spec, desk);
+  const pieces = makePieces(spec, desk);
   if (made === undefined || desk.problems.length > 0) return undefined;
   const region: Region = { outer: made.outline, holes: openings.map((opening) => opening.loop) };
   if (!openingsFit(name, region, openings, desk)) return undefined;
@@ -65,6 +66,7 @@ function make(name: string, spec: PartSpec, stock: Stock, desk: Desk): SketchedP
     region,
     thickness,
     grain,
+    ...(pieces.length === 0 ? {} : { pieces }),
     up,
     quantity: { left, right },
     corners: [...made.corners, ...openings.flatMap((opening) => opening.corners)],
@@ -104,6 +106,16 @@ function apart(
     `the two ends of ${what} are the same place`,
     'two places apart',
   );
+}
+
+function makePieces(spec: PartSpec, desk: Desk): readonly Piece[] {
+  return Object.entries(spec.pieces ?? {}).flatMap(([name, { label, left_of, grain: own, when }]) => {
+    if (desk.holds(when) !== true) return [];
+    const line = apart(left_of, `the line of piece ${name}`, desk);
+    const grain = desk.figure(own);
+    if (line === undefined || grain === undefined) return [];
+    return [{ name, label, leftOf: { from: line[0], to: line[1] }, grain }];
+  });
 }
 
 function makeJoints(spec: PartSpec, desk: Desk): readonly JointLine[] {

@@ -62,7 +62,7 @@ function checkCounts(data: FormData, complaints: Complaints): void {
     data.outlines,
   ];
   const inside = [
-    ...Object.values(data.parts).flatMap((part) => [part.joints, part.dimensions]),
+    ...Object.values(data.parts).flatMap((part) => [part.pieces, part.joints, part.dimensions]),
     ...outlines.map((each) => each.corners),
   ];
   const declared = [...sections, ...inside].reduce((sum, each) => sum + Object.keys(each ?? {}).length, 0);

@@ -159,6 +159,10 @@ export const partSpec = mapOf({
   up: angle,
   quantity: mapOf({ left: number, right: number }),
   centre_line: twoPoints,
+  pieces: namesOf(
+    mapOf({ label: words, left_of: twoPoints, grain: angle, when }),
+    'a map of pieces',
+  ).optional(),
   joints: namesOf(mapOf({ label: words, from: point, to: point, when }), 'a map of joints').optional(),
   dimensions: namesOf(dimensionSpec, 'a map of dimensions').optional(),
   when,
