@@ -1,3 +1,4 @@
+import { narrowBoxes } from '../arrangement/narrow-boxes.ts';
 import { type Pieces, SHAPE } from '../arrangement/pieces.ts';
 import { type BoxTree, buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 
@@ -10,8 +11,9 @@ const TREE_FROM = 48;
 export function closerThanSource(source: Pieces): CloserThan {
   const { count, boxes } = source;
   if (count >= TREE_FROM) {
-    const tree = buildBoxTree(boxes, count);
-    return (x, y, limit) => isCloserInTree(source, tree, x, y, limit);
+    const narrow = narrowBoxes(source);
+    const tree = buildBoxTree(narrow.boxes, narrow.owners.length);
+    return (x, y, limit) => isCloserInTree(source, tree, narrow.owners, x, y, limit);
   }
   return (x, y, limit) => {
     if (!(limit > 0)) return false;
@@ -24,10 +26,17 @@ export function closerThanSource(source: Pieces): CloserThan {
   };
 }
 
-function isCloserInTree(source: Pieces, tree: BoxTree, x: number, y: number, limit: number): boolean {
+function isCloserInTree(
+  source: Pieces,
+  tree: BoxTree,
+  owners: readonly number[],
+  x: number,
+  y: number,
+  limit: number,
+): boolean {
   if (!(limit > 0)) return false;
   return searchBoxTree(tree, x - limit, y - limit, x + limit, y + limit, (i) =>
-    isCloser(source, i, x, y, limit),
+    isCloser(source, owners[i]!, x, y, limit),
   );
 }
 
