@@ -6,15 +6,25 @@ import type { Computed, ComputedPattern } from './computed.ts';
 
 /** A laid-out pattern with what its sheets say of the part. */
 export function printOf(
-  { parts, lengths }: Computed,
+  { parts, lengths, findings }: Computed,
   { request, pattern, plan }: ComputedPattern,
 ): PatternPrint {
   const { part } = parts.find((each) => each.part.name === request.part)!;
   const handed = part.quantity.right > 0;
+  const isRight = request.mirrored && handed;
+  const others = isRight ? part.quantity.left : part.quantity.right;
   const facts: PatternFacts = {
     part: part.label,
-    ...(handed ? { hand: request.mirrored ? 'right hand' : 'left hand' } : {}),
-    quantity: request.mirrored && handed ? part.quantity.right : part.quantity.left,
+    ...(handed ? { hand: isRight ? 'right hand' : 'left hand' } : {}),
+    quantity: isRight ? part.quantity.right : part.quantity.left,
+    ...(others > 0 && handed
+      ? { other: { hand: isRight ? 'left hand' : 'right hand', quantity: others } }
+      : {}),
+    findings: findings.flatMap(({ part: about, severity, message, cure }) =>
+      severity === 'note' || (about !== undefined && about !== part.name)
+        ? []
+        : [{ severity, words: cure === undefined ? message : `${message} ${cure}` }],
+    ),
     keyFacts: [
       ...part.dimensions.map((dimension) => ({
         label: dimension.label,

@@ -1,3 +1,4 @@
+import type { Severity } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { Similarity, Vec } from '../geometry/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
@@ -74,8 +75,12 @@ export interface PatternFacts {
   readonly hand?: string;
   /** How many are made from this pattern. */
   readonly quantity: number;
+  /** The other hand and how many of it are wanted too; absent where there are none. */
+  readonly other?: { readonly hand: string; readonly quantity: number };
   /** Dimensions by which the pattern can also be laid out by hand, and what else belongs beside it. */
   readonly keyFacts: readonly { readonly label: string; readonly value: string }[];
+  /** What must be known before wood is cut, a sentence or two each. */
+  readonly findings?: readonly { readonly severity: Exclude<Severity, 'note'>; readonly words: string }[];
 }
 
 /** A pattern with the sheets that it is printed on. */

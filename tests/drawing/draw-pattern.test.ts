@@ -261,8 +261,52 @@ describe('what follows from the tooling', () => {
     const { part, routing } = panelLeg();
     const words = textsOf(drawPattern(part, routing, patternOptions())).map(({ text }) => text);
     // (19 − 12.7) / 2 = 3.15, doubled 6.3.
-    expect(words).toContain('template 3.2 inside the part');
-    expect(words).toContain('template 6.3 wider across (2 × 3.2)');
+    expect(words).toContain('template 3.15 inside the part');
+    expect(words).toContain('template 6.3 wider across, 3.15 at each side');
+  });
+
+  test('offsets and tools are never rounded to the fraction of the design', () => {
+    const { part, routing } = splayedLeg();
+    const tooling = {
+      ...routing.tooling,
+      cutter: { ...routing.tooling.cutter, name: 'Straight bit no. 7', diameter: 12 },
+      guide: { kind: 'bushing', name: 'Long collar', outsideDiameter: 24, barrelLength: 6.35 },
+    } as const;
+    const offsets = routing.offsets.map((offset) => ({ ...offset, offset: 6 }));
+    const lengths = { unit: 'in', denominator: 16 } as const;
+    const pattern = drawPattern(
+      part,
+      { ...routing, tooling, offsets },
+      { ...patternOptions(), lengths, view: 'template' },
+    );
+    const facts = pattern.toolFacts.map(({ words }) => words).join(' ');
+    expect(facts).toContain('cutter “Straight bit no. 7” 0.472″ (12 mm)');
+    expect(facts).toContain('bushing “Long collar” 0.945″ (24 mm) outside, barrel 1⁄4″');
+    expect(textsOf(pattern).map(({ text }) => text)).toContain('template 0.236″ (6 mm) inside the part');
+  });
+
+  test('in inches nothing but tools and check lengths is finer than the fraction of the design', () => {
+    const { part, routing } = splayedLeg();
+    const lengths = { unit: 'in', denominator: 16 } as const;
+    const pattern = drawPattern(part, routing, { ...patternOptions(), lengths, view: 'part' });
+    const onSheets = pattern.scene.marks.flatMap((mark) =>
+      mark.kind === 'text' && mark.role !== 'residue' ? [mark.text] : [],
+    );
+    expect(onSheets.some((text) => text.includes('⁄16'))).toBe(true);
+    expect(onSheets.filter((text) => /⁄(32|64)/.test(text))).toEqual([]);
+    expect(textsOf(pattern).some(({ text }) => text.startsWith('should be to 1⁄64″'))).toBe(true);
+  });
+
+  test('a difference that nobody can see is neither hatched nor named', () => {
+    const { part, routing } = kneeLeg();
+    const shown = (reach: number) => {
+      const differences = routing.differences.map((difference) => ({ ...difference, reach }));
+      const { marks } = drawPattern(part, { ...routing, differences }, patternOptions()).scene;
+      return marks.filter(({ role }) => role === 'residue').length;
+    };
+    expect(routing.differences.length).toBeGreaterThan(0);
+    expect(shown(0.11)).toBeGreaterThan(0);
+    expect(shown(0.09)).toBe(0);
   });
 
   test('wood that the cutter cannot reach is hatched and named', () => {

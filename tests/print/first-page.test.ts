@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { PatternPrint } from '../../src/print/api.ts';
+import { findingBlocks } from '../../src/print/first-page/findings.ts';
 import { tapingSteps } from '../../src/print/first-page/steps.ts';
+import { ACCENT, type TextItem } from '../../src/print/page/ink.ts';
 import { renderPatternPdf } from '../../src/print/render-pattern-pdf.ts';
 import { kneeLeg, leaningLeg } from './support/patterns.ts';
 import { FONTS, META, printOf } from './support/prints.ts';
@@ -96,3 +98,53 @@ describe('the order of taping', () => {
 function grid(sheet: PatternPrint['plan']['sheets'][number], rows: number[][]) {
   return rows.flatMap((places, i) => places.map((place) => ({ ...sheet, row: i + 1, place })));
 }
+
+describe('what must be known before wood is cut', () => {
+  test('stands on the first page, stops before cautions, with the word and in the accent ink', async () => {
+    const print = printOf(kneeLeg(), 'A4');
+    const findings = [
+      { severity: 'caution', words: 'The hollow is cut against the grain.' },
+      { severity: 'stop', words: 'The template has no edge for the guide.' },
+    ] as const;
+    const [first] = await readPages(
+      await renderPatternPdf([{ ...print, facts: { ...print.facts, findings } }], META, FONTS),
+    );
+    const texts = first!.texts.map(({ text }) => text);
+    expect(texts).toContain('What the checks say');
+    expect(texts.indexOf('STOP')).toBeGreaterThan(-1);
+    expect(texts.indexOf('STOP')).toBeLessThan(texts.indexOf('caution'));
+    expect(texts).toContain('The template has no edge for the guide.');
+    expect(texts).toContain('The hollow is cut against the grain.');
+    const blocks = findingBlocks({ ...print.facts, findings }, 180, { first: 100, further: 200 });
+    const inkOf = (words: string) =>
+      blocks[0]!
+        .draw({ x: 0, y: 0 })
+        .find((item): item is TextItem => item.kind === 'text' && item.text === words)?.ink;
+    expect(inkOf('STOP')).toEqual(ACCENT);
+    expect(inkOf('caution')).not.toEqual(ACCENT);
+  });
+
+  test('is never left out, however much it is', async () => {
+    const print = printOf(leaningLeg(), 'A4');
+    const findings = Array.from({ length: 120 }, (_, i) => ({
+      severity: i === 119 ? ('stop' as const) : ('caution' as const),
+      words: `Finding ${i + 1}: the cut meets the grain the wrong way.`,
+    }));
+    const pages = await readPages(
+      await renderPatternPdf([{ ...print, facts: { ...print.facts, findings } }], META, FONTS),
+    );
+    const all = pages.flatMap((page) => page.texts.map(({ text }) => text)).join(' ');
+    for (let i = 1; i <= 120; i++) expect(all).toContain(`Finding ${i}:`);
+    expect(pages[0]!.texts.map(({ text }) => text).join(' ')).toContain('Finding 120:');
+  });
+
+  test('the other hand is named with how to come by it, on the first page and at the foot of the sheets', async () => {
+    const print = printOf(kneeLeg(), 'A4');
+    const facts = { ...print.facts, other: { hand: 'right hand', quantity: 3 } };
+    const [first, sheet] = await readPages(await renderPatternPdf([{ ...print, facts }], META, FONTS));
+    expect(first!.texts.map(({ text }) => text).join(' ')).toContain(
+      'And 3 of the other hand, right hand: print with --mirrored, or turn this pattern over',
+    );
+    expect(sheet!.texts.map(({ text }) => text).join(' ')).toContain('make 2 (and 3 right)');
+  });
+});

@@ -36,6 +36,9 @@ import { drawTemplateLabels } from './template-labels.ts';
 import { toolFacts } from './tool-facts.ts';
 import { nameLine } from './words.ts';
 
+/** A difference that reaches less far, mm, is not drawn. */
+const LEAST_DIFFERENCE = 0.1;
+
 /**
  * The full-size drawing of one part, in its own plane, mm. First everything whose place is given is drawn; then lettering
  * is put where it stands clear of lines and of other lettering, what must not be lost first: the name inside the outline,
@@ -92,7 +95,7 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
 function sourceOf(part: SketchedPart, routing: Routing, given: PatternOptions): PatternSource {
   const options = plainOptions(given);
   const own = plainPart(options.mirrored ? mirrorPart(part) : part);
-  const ownRouting = options.mirrored ? mirrorRouting(routing) : routing;
+  const ownRouting = worthShowing(options.mirrored ? mirrorRouting(routing) : routing);
   const main = mainRegions(own, ownRouting, options);
   const { centreLine } = own;
   // A form without a centre line of any length gets the middle of its part.
@@ -103,6 +106,11 @@ function sourceOf(part: SketchedPart, routing: Routing, given: PatternOptions): 
     options,
     main,
   };
+}
+
+/** Differences that a maker could neither see nor sand away are left out. */
+function worthShowing(routing: Routing): Routing {
+  return { ...routing, differences: routing.differences.filter(({ reach }) => reach >= LEAST_DIFFERENCE) };
 }
 
 function middleLine({ minX, minY, maxX, maxY }: Box): SketchedPart['centreLine'] {

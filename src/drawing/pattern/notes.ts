@@ -1,5 +1,6 @@
 import type { CheckLength, LineRole, ToolFact } from '../api.ts';
 import { LINE_STYLES } from '../styles.ts';
+import { finest, precisionWords } from './check-precision.ts';
 import type { DimensionRow } from './dimensions.ts';
 import { figureRows, gapRow, lineRow, type NoteBlock, noteBlock, tableRow, wordRows } from './note-block.ts';
 import {
@@ -65,14 +66,16 @@ const WRITE_ROW = 7;
 const CHECK_COLUMNS = [8, 18, 16, 16] as const;
 
 function checkNotes(source: PatternSource, checks: readonly CheckLength[]): NoteBlock {
+  const { lengths } = source.options;
   return noteBlock('Check lengths', [
-    tableRow(['', 'should be', 'after taping', 'after gluing'], CHECK_COLUMNS, 4.2, true),
+    tableRow(
+      ['', `should be${precisionWords(lengths)}`, 'after taping', 'after gluing'],
+      CHECK_COLUMNS,
+      4.2,
+      true,
+    ),
     ...checks.map((check) =>
-      tableRow(
-        [check.name, writeFine(check.nominal, source.options.lengths), '', ''],
-        CHECK_COLUMNS,
-        WRITE_ROW,
-      ),
+      tableRow([check.name, writeFine(check.nominal, finest(lengths)), '', ''], CHECK_COLUMNS, WRITE_ROW),
     ),
     gapRow(2.5),
     ...wordRows(

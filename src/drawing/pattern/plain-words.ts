@@ -17,11 +17,16 @@ function plain(text: string, most: number): string {
   return letters.length <= most ? letters.join('') : `${letters.slice(0, most - 1).join('')}\u2026`;
 }
 
+/** A name as it is lettered. */
+export function plainLabel(text: string): string {
+  return plain(text, MOST_IN_LABEL);
+}
+
 /** The part with every name that is lettered made fit for paper. */
 export function plainPart(part: SketchedPart): SketchedPart {
   const relabel = <T extends { readonly label: string }>(named: T): T => ({
     ...named,
-    label: plain(named.label, MOST_IN_LABEL),
+    label: plainLabel(named.label),
   });
   return {
     ...relabel(part),

@@ -4,7 +4,7 @@ import { type Drawing, pathMark } from '../layout/drawing.ts';
 import { inFrame } from '../layout/oriented-box.ts';
 import { crossingsOf } from './crossings.ts';
 import { drawLeader } from './leader.ts';
-import { edgesOf, type PatternSource, writeFine } from './source.ts';
+import { edgesOf, type PatternSource, writeExact } from './source.ts';
 import { stroke } from './strokes.ts';
 
 /** Hatching lines of one place, at most; wide places are hatched more openly. */
@@ -42,7 +42,7 @@ export function hatch(regions: readonly Region[], angle: number): readonly Line[
 /** What the cutter leaves or takes, in words beside the place. */
 export function drawResidueWords(drawing: Drawing, source: PatternSource): void {
   for (const { kind, at, reach } of source.routing.differences) {
-    const far = writeFine(reach, source.options.lengths);
+    const far = writeExact(reach, source.options.lengths);
     const words =
       kind === 'left' ? `wood stays here, up to ${far}: by hand` : `cutter takes up to ${far} here`;
     drawLeader(drawing, at, words, { role: 'residue', end: 'none' });

@@ -13,7 +13,7 @@ import type { EdgeOffset } from '../../routing/index.ts';
 import type { PatternOptions, TextMark } from '../api.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
 import { widthOfText } from '../lettering/metrics.ts';
-import { edgesOf, type PatternSource, writeLength } from './source.ts';
+import { edgesOf, type PatternSource, writeExact } from './source.ts';
 import { readable } from './strokes.ts';
 
 /**
@@ -39,16 +39,16 @@ export function drawTemplateLabels(drawing: Drawing, source: PatternSource): voi
   }
 }
 
-/** Where the template stands, in words: `template 3 inside`, `template 6 wider (2 × 3)`. */
+/** Where the template stands, in words: `template 3 inside`, `template 6 wider across, 3 at each side`. */
 export function offsetWords(
   { offset, across }: Pick<EdgeOffset, 'offset' | 'across'>,
   style: PatternOptions['lengths'],
 ): string {
-  const by = writeLength(Math.abs(offset), style);
+  const by = writeExact(Math.abs(offset), style);
   if (offset === 0) return 'template on the line';
   if (across !== undefined) {
-    const wide = writeLength(Math.abs(across), style);
-    return `template ${wide} ${offset > 0 ? 'wider' : 'narrower'} across (2 \u00d7 ${by})`;
+    const wide = writeExact(Math.abs(across), style);
+    return `template ${wide} ${offset > 0 ? 'wider' : 'narrower'} across, ${by} at each side`;
   }
   return `template ${by} ${offset > 0 ? 'inside' : 'outside'} the part`;
 }

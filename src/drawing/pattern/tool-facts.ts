@@ -1,23 +1,24 @@
 import type { ToolFact } from '../api.ts';
-import { type PatternSource, writeLength } from './source.ts';
+import { plainLabel } from './plain-words.ts';
+import { type PatternSource, writeExact } from './source.ts';
 import { offsetWords } from './template-labels.ts';
 
 /** How the part is routed and sawn, for the notes and for the first page of the sheets. */
 export function toolFacts(source: PatternSource): readonly ToolFact[] {
   const { tooling, offsets, blade, endAllowance, template } = source.routing;
   const { lengths } = source.options;
-  const write = (mm: number): string => writeLength(mm, lengths);
+  const write = (mm: number): string => writeExact(mm, lengths);
   const { guide, cutter } = tooling;
   const machine = tooling.machine === 'table' ? 'Router table' : 'Hand-held router';
   const guideWords =
     guide.kind === 'bearing'
-      ? `bearing ${write(guide.diameter)} at the ${guide.at}`
-      : `bushing ${write(guide.outsideDiameter)} outside, barrel ${write(guide.barrelLength)}`;
+      ? `bearing${named(guide.name)} ${write(guide.diameter)} at the ${guide.at}`
+      : `bushing${named(guide.name)} ${write(guide.outsideDiameter)} outside, barrel ${write(guide.barrelLength)}`;
   const outer = offsets.find((offset) => offset.across === undefined);
   const opening = offsets.find((offset) => offset.across !== undefined);
   const facts: readonly (ToolFact | undefined)[] = [
     template.length === 0 ? { words: 'No template is possible with this guide.', grave: true } : undefined,
-    { words: `${machine}, cutter ${write(cutter.diameter)}, ${guideWords}.` },
+    { words: `${machine}, cutter${named(cutter.name)} ${write(cutter.diameter)}, ${guideWords}.` },
     outer && { words: `Edges: ${offsetWords(outer, lengths)}.` },
     opening && { words: `Openings: ${offsetWords(opening, lengths)}.` },
     { words: 'template runs on past sawn ends', figure: write(tooling.runOn) },
@@ -26,4 +27,10 @@ export function toolFacts(source: PatternSource): readonly ToolFact[] {
     blade && { words: 'band-saw blade up to', figure: write(blade.blade.width) },
   ];
   return facts.filter((fact) => fact !== undefined);
+}
+
+/** The tool's own name, to stand before its size. */
+function named(name: string | undefined): string {
+  const words = plainLabel(name ?? '');
+  return words === '' ? '' : ` \u201c${words}\u201d`;
 }

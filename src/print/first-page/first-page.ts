@@ -1,5 +1,5 @@
 import { type Box, vec } from '../../geometry/index.ts';
-import type { Paper, PatternPrint, PrintMeta } from '../api.ts';
+import type { Paper, PatternFacts, PatternPrint, PrintMeta } from '../api.ts';
 import { GRAPHITE, type Page, type PageItem, THIN } from '../page/ink.ts';
 import { polyline, words, wordsWithin } from '../page/items.ts';
 import { correctionOf } from '../page/sheet-page.ts';
@@ -8,6 +8,8 @@ import { firstLayout } from './first-layout.ts';
 import { layBlocks } from './lay-blocks.ts';
 
 const HEADER = 25;
+/** The line that says how the other hand is made. */
+const OTHER_HAND = 4.4;
 
 /** The map of a pattern's sheets with all that is said once, and further pages where one does not hold it all. */
 export function firstPages(
@@ -19,7 +21,8 @@ export function firstPages(
   const { plan, pattern } = print;
   const layout = firstLayout(plan.paper);
   const { content } = layout;
-  const body = { ...content, maxY: content.maxY - HEADER };
+  const other = print.facts.other === undefined ? 0 : OTHER_HAND;
+  const body = { ...content, maxY: content.maxY - HEADER - other };
   const items = layBlocks(body, print, meta, calibration);
   const count = pages(items.length - 1);
   return items.map((each, i) => ({
@@ -47,6 +50,7 @@ function headerItems(
   const width = box.maxX - box.minX;
   const line = (text: string, below: number): PageItem =>
     wordsWithin(text, vec(box.minX, box.maxY - below), width, { height: 2.5 });
+  const rule = box.maxY - 20 - (facts.other === undefined ? 0 : OTHER_HAND);
   return [
     wordsWithin(
       partWords(facts),
@@ -64,6 +68,13 @@ function headerItems(
       `${meta.design} \u00b7 revision ${meta.revision} \u00b7 ${meta.date} \u00b7 ${correctionWords(calibration)}`,
       16.6,
     ),
-    polyline([vec(box.minX, box.maxY - 20), vec(box.maxX, box.maxY - 20)], THIN, GRAPHITE),
+    ...(facts.other === undefined ? [] : [line(otherHandWords(facts.other, pattern.mirrored), 21)]),
+    polyline([vec(box.minX, rule), vec(box.maxX, rule)], THIN, GRAPHITE),
   ];
+}
+
+/** How the other hand is made, of which this pattern is the turned-over picture. */
+function otherHandWords({ hand, quantity }: NonNullable<PatternFacts['other']>, isMirrored: boolean): string {
+  const print = isMirrored ? 'print without --mirrored' : 'print with --mirrored';
+  return `And ${quantity} of the other hand, ${hand}: ${print}, or turn this pattern over and trace it.`;
 }

@@ -2,6 +2,7 @@ import { type Box, vec } from '../../geometry/index.ts';
 import type { Paper, PatternPrint, PrintMeta } from '../api.ts';
 import type { PageItem } from '../page/ink.ts';
 import { type Block, fineColumns, paragraphs } from './block.ts';
+import { findingBlocks } from './findings.ts';
 import { lineKey } from './line-key.ts';
 import { shapeOfMap, sheetMap } from './sheet-map.ts';
 import { tapingSteps } from './steps.ts';
@@ -18,6 +19,8 @@ const MAP_HEIGHTS = [0.45, 0.36, 0.29, 0.23];
 /** Shares of the body's height and width that a tall map may take. */
 const TALL_MAP_HEIGHT = 0.92;
 const TALL_MAP_WIDTH = 0.27;
+/** Share of the first page that findings may take; what is beyond goes to a further page. */
+const FINDINGS_HEIGHT = 0.34;
 /** Share of the width that the left one of two columns of text takes. */
 const LEFT_SHARE = 0.54;
 
@@ -42,12 +45,17 @@ export function layBlocks(
 }
 
 function layWithMap(
-  body: Box,
+  whole: Box,
   print: PatternPrint,
   meta: PrintMeta,
   { calibration, mapHeight }: { readonly calibration: Paper['calibration']; readonly mapHeight: number },
 ): PageItem[][] {
   const { plan, pattern, facts } = print;
+  const [found, ...foundToo] = findingBlocks(facts, whole.maxX - whole.minX, {
+    first: FINDINGS_HEIGHT * (whole.maxY - whole.minY),
+    further: whole.maxY - whole.minY,
+  });
+  const body = found === undefined ? whole : { ...whole, maxY: whole.maxY - found.height - BETWEEN };
   const width = body.maxX - body.minX;
   const height = body.maxY - body.minY;
   const shape = shapeOfMap(plan);
@@ -61,6 +69,7 @@ function layWithMap(
     pages[page]!.push(...block.draw(vec(column.x, column.y)));
     column.y -= block.height + BETWEEN;
   };
+  if (found !== undefined) put(found, { x: whole.minX, y: whole.maxY });
   const leftColumn = { x: left, y: body.maxY };
   const rightColumn = { x: left + leftWidth + GUTTER, y: body.maxY };
   if (isTall) {
@@ -83,7 +92,7 @@ function layWithMap(
     },
     ...blocks.map((block) => ({ block, columns: [rightColumn, leftColumn] })),
   ];
-  const further: Block[] = [];
+  const further: Block[] = [...foundToo];
   for (const { block, columns } of wanted) {
     // The emptier column, so that both end at about the same height.
     const column = columns.filter((each) => fits(block, each)).sort((a, b) => b.y - a.y)[0];
@@ -104,7 +113,7 @@ function layWithMap(
   let fresh: Column | undefined;
   for (const block of further) {
     if (fresh === undefined || !fits(block, fresh)) {
-      fresh = { x: body.minX, y: body.maxY };
+      fresh = { x: whole.minX, y: whole.maxY };
       pages.push([]);
     }
     put(block, fresh);

@@ -1,4 +1,4 @@
-import type { Pattern } from '../../drawing/index.ts';
+import { finest, type Pattern, precisionWords } from '../../drawing/index.ts';
 import { vec } from '../../geometry/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
 import type { PatternFacts } from '../api.ts';
@@ -26,14 +26,14 @@ export function checkTable(pattern: Pattern, lengths: LengthStyle, width: number
           polyline([at(column, rule), vec(x + (columns[column + 1] ?? width) - 3, rule)], HAIR, GRAPHITE);
         return [
           words(check.name, at(0, baseline), { weight: 'semibold', ink: ACCENT, height: 2.5 }),
-          words(formatLength(check.nominal, lengths), at(1, baseline), { height: 2.5 }),
+          words(formatLength(check.nominal, finest(lengths)), at(1, baseline), { height: 2.5 }),
           room(2),
           room(3),
         ];
       });
       return [
         heading('Check lengths', { x, y }),
-        words('must be', at(1, head), small),
+        words(`must be${precisionWords(lengths)}`, at(1, head), small),
         words('taped', at(2, head), small),
         words('glued', at(3, head), small),
         ...rows,

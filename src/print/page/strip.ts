@@ -58,9 +58,10 @@ export function stripItems(
   ];
 }
 
-/** `Splayed leg · left hand · make 2`. */
-export function partWords({ part, hand, quantity }: PatternFacts): string {
-  return [part, hand, `make ${quantity}`].filter((each) => each !== undefined).join(' \u00b7 ');
+/** `Splayed leg · left hand · make 2 (and 2 right)`. */
+export function partWords({ part, hand, quantity, other }: PatternFacts): string {
+  const also = other === undefined ? '' : ` (and ${other.quantity} ${other.hand.replace(/ hand$/, '')})`;
+  return [part, hand, `make ${quantity}${also}`].filter((each) => each !== undefined).join(' \u00b7 ');
 }
 
 /** How the scale was corrected, in words. */
