@@ -49,7 +49,7 @@ export interface Outline {
   readonly edges: readonly Edge[];
 }
 
-/** An outer outline (anticlockwise) with its holes (clockwise), which neither cross nor touch it. */
+/** An outer outline (anticlockwise) with its holes (clockwise), which do not cross it and touch it at single points at most. */
 export interface Region {
   readonly outer: Outline;
   readonly holes: readonly Outline[];
