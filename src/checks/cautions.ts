@@ -1,10 +1,15 @@
-import type { Tooling } from '../routing/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
+import { lengthWords, type Tooling } from '../routing/index.ts';
 
 /**
  * The usual cautions for template routing and for sawing the blank, one sentence or two each, for print. They defer to the
- * makers of the tools, local codes and licensed practice.
+ * makers of the tools, local codes and licensed practice. Lengths are in millimetres unless a style is given.
  */
-export function cautions({ machine, guide }: Pick<Tooling, 'machine' | 'guide'>): readonly string[] {
+export function cautions(
+  { machine, guide }: Pick<Tooling, 'machine' | 'guide'>,
+  lengths?: LengthStyle,
+): readonly string[] {
+  const { about } = lengthWords(lengths);
   const onMachine =
     machine === 'table'
       ? [
@@ -18,8 +23,8 @@ export function cautions({ machine, guide }: Pick<Tooling, 'machine' | 'guide'>)
       ? 'See that the bushing sits true to the cutter and that its barrel is shorter than the template.'
       : 'See that the bearing turns freely, is clean, and is on the template before the cutter meets wood.';
   return [
-    'Unplug before changing cutter, bearing or bushing. Grip at least 20 mm of shank, not bottomed out, and keep to the speed on the shank.',
-    'Saw the blank to within 1.5 to 3 mm of the line first: the router trims, it does not shape.',
+    `Unplug before changing cutter, bearing or bushing. Grip at least ${about(20)} of shank, not bottomed out, and keep to the speed on the shank.`,
+    `Saw the blank to within ${about(1.5)} to ${about(3)} of the line first: the router trims, it does not shape.`,
     'Fix template and work so that neither can shift: screws in waste, tape only on wide parts, hold-downs outside the path of the cutter.',
     'Leave small parts joined to a larger piece, or hold them in a fixture with handles; fingers stay away from the cutter.',
     ...onMachine,

@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../core/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
 import type { Routing } from '../routing/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
 import { cutterSize } from './cutter-size.ts';
@@ -8,6 +9,7 @@ import { grainOfCuts } from './grain-of-cuts.ts';
 import { guideFits } from './guide-fits.ts';
 import { holding } from './holding.ts';
 import { mixedOpening } from './mixed-opening.ts';
+import { partWords } from './part-words.ts';
 import { plunge } from './plunge.ts';
 import type { Rule } from './rule.ts';
 import { runOn } from './run-on.ts';
@@ -38,9 +40,11 @@ const RULES: readonly Rule[] = [
 
 const GRAVITY: Record<Severity, number> = { stop: 0, caution: 1, note: 2 };
 
-/** Everything the rules have to say of one part and how it is routed: the gravest first, otherwise in the order of work. */
-export function checkPart(part: SketchedPart, routing: Routing): Finding[] {
-  return RULES.flatMap((rule) => rule(part, routing)).sort(
+/** Everything the rules have to say of one part and how it is routed: the gravest first, otherwise in the order of work. Lengths as
+ * `lengths` writes them, in millimetres unless given. */
+export function checkPart(part: SketchedPart, routing: Routing, lengths?: LengthStyle): Finding[] {
+  const say = partWords(part, lengths);
+  return RULES.flatMap((rule) => rule(part, routing, say)).sort(
     (a, b) => GRAVITY[a.severity] - GRAVITY[b.severity],
   );
 }

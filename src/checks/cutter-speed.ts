@@ -1,9 +1,9 @@
 import { highestSpeed } from '../materials/index.ts';
-import { mm } from '../routing/index.ts';
+
 import type { Rule } from './rule.ts';
 
 /** Highest speed for the cutter by published charts. */
-export const cutterSpeed: Rule = (part, { tooling }) => {
+export const cutterSpeed: Rule = (part, { tooling }, say) => {
   const { diameter } = tooling.cutter;
   const speed = highestSpeed(diameter);
   const shared = {
@@ -17,7 +17,7 @@ export const cutterSpeed: Rule = (part, { tooling }) => {
       {
         ...shared,
         severity: 'caution',
-        message: `A cutter of ${mm(diameter)} is larger than any in the published charts of speeds: go by its maker's figure alone.`,
+        message: `A cutter of ${say.length(diameter)} is larger than any in the published charts of speeds: go by its maker's figure alone.`,
       },
     ];
   }
@@ -25,7 +25,7 @@ export const cutterSpeed: Rule = (part, { tooling }) => {
     {
       ...shared,
       severity: 'note',
-      message: `Run a cutter of ${mm(diameter)} at no more than ${speed} turns a minute, and no faster than the figure on its shank.`,
+      message: `Run a cutter of ${say.length(diameter)} at no more than ${speed} turns a minute, and no faster than the figure on its shank.`,
       limit: { value: speed, unit: 'none' },
     },
   ];

@@ -1,17 +1,19 @@
 import type { Finding } from '../core/index.ts';
 import { lengthOf, pointAt } from '../geometry/index.ts';
-import { type FeedRun, mm } from '../routing/index.ts';
+import type { FeedRun } from '../routing/index.ts';
+import type { SketchedPart } from '../sketch/index.ts';
+import type { PartWords } from './part-words.ts';
 import type { Rule } from './rule.ts';
 
-/** Edges that are cut against the grain, and end grain. */
-export const grainOfCuts: Rule = (part, { feed }) => [
-  ...describe(part.name, feed, 'against', {
+/** Edges that are cut against the grain, and end grain outside: inside an opening there is no corner to break out. */
+export const grainOfCuts: Rule = (part, { feed }, say) => [
+  ...describe(part.name, feed, 'against', say, {
     code: 'routing.against-grain',
     severity: 'caution',
     words: 'run against the grain and may tear out',
     cure: 'Turn the work over and cut them with the bearing at the other end of a cutter, or take very light passes.',
   }),
-  ...describe(part.name, feed, 'end', {
+  ...describe(part.name, outside(part, feed), 'end', say, {
     code: 'routing.end-grain',
     severity: 'note',
     words: 'are end grain, where wood breaks out at the far corner',
@@ -19,11 +21,17 @@ export const grainOfCuts: Rule = (part, { feed }) => [
   }),
 ];
 
+function outside({ region }: SketchedPart, feed: readonly FeedRun[]): readonly FeedRun[] {
+  const names = new Set(region.outer.edges.map(({ tag }) => tag.id));
+  return feed.filter(({ edge }) => names.has(edge));
+}
+
 function describe(
   part: string,
   feed: readonly FeedRun[],
   grain: FeedRun['grain'],
-  say: { code: string; severity: Finding['severity']; words: string; cure: string },
+  say: PartWords,
+  about: { code: string; severity: Finding['severity']; words: string; cure: string },
 ): Finding[] {
   const runs = feed.filter((run) => run.grain === grain);
   if (runs.length === 0) return [];
@@ -32,14 +40,14 @@ function describe(
   const edges = [...new Set(runs.map(({ edge }) => edge))];
   return [
     {
-      code: say.code,
-      severity: say.severity,
+      code: about.code,
+      severity: about.severity,
       part,
       edges,
       at: pointAt(longest.path, 0.5),
-      message: `${mm(total)} of ${edges.join(', ')} ${say.words}.`,
+      message: `${say.length(total)} of ${say.edges(edges)} ${about.words}.`,
       measured: { value: total, unit: 'mm' },
-      cure: say.cure,
+      cure: about.cure,
     },
   ];
 }

@@ -1,9 +1,9 @@
 import { BUSHING } from '../materials/index.ts';
-import { mm } from '../routing/index.ts';
+
 import type { Rule } from './rule.ts';
 
 /** Does the cutter pass through the bushing, and does the guide keep it off the template? */
-export const guideFits: Rule = (part, { tooling, offset }) => {
+export const guideFits: Rule = (part, { tooling, offset }, say) => {
   const { guide, cutter } = tooling;
   const shared = { part: part.name, edges: [] };
   if (guide.kind === 'bearing') {
@@ -14,11 +14,11 @@ export const guideFits: Rule = (part, { tooling, offset }) => {
         code: 'routing.guide-smaller-than-cutter',
         severity: 'caution',
         message:
-          `The bearing of ${mm(guide.diameter)} is smaller than the cutter of ${mm(cutter.diameter)}: the template stands ` +
-          `${mm(-offset)} outside the line, and a cutter set too high cuts it.`,
+          `The bearing of ${say.length(guide.diameter)} is smaller than the cutter of ${say.length(cutter.diameter)}: the template stands ` +
+          `${say.length(-offset)} outside the line, and a cutter set too high cuts it.`,
         measured: { value: guide.diameter, unit: 'mm' },
         limit: { value: cutter.diameter, unit: 'mm' },
-        cure: `Use a bearing of ${mm(cutter.diameter)}, or keep the cutter clear of the template.`,
+        cure: `Use a bearing of ${say.length(cutter.diameter)}, or keep the cutter clear of the template.`,
       },
     ];
   }
@@ -33,11 +33,11 @@ export const guideFits: Rule = (part, { tooling, offset }) => {
       code: isBlocked ? 'routing.guide-smaller-than-cutter' : 'routing.bushing-close',
       severity: isBlocked ? 'stop' : 'caution',
       message: isBlocked
-        ? `A cutter of ${mm(cutter.diameter)} does not pass through a bushing of ${mm(guide.outsideDiameter)}.`
-        : `A bushing of ${mm(guide.outsideDiameter)} leaves about ${mm(Math.max(0, clear))} round a cutter of ${mm(cutter.diameter)}.`,
+        ? `A cutter of ${say.length(cutter.diameter)} does not pass through a bushing of ${say.length(guide.outsideDiameter)}.`
+        : `A bushing of ${say.length(guide.outsideDiameter)} leaves about ${say.length(Math.max(0, clear))} round a cutter of ${say.length(cutter.diameter)}.`,
       measured: { value: guide.outsideDiameter, unit: 'mm' },
       limit: { value: least, unit: 'mm' },
-      cure: `Use a bushing of at least ${mm(least)}, or measure its bore and see that the cutter runs free.`,
+      cure: `Use a bushing of at least ${say.length(least)}, or measure its bore and see that the cutter runs free.`,
     },
   ];
 };

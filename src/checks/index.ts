@@ -1,2 +1,3 @@
 export { cautions } from './cautions.ts';
 export { checkPart } from './check-part.ts';
+export { edgeName } from './part-words.ts';

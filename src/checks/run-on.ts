@@ -1,10 +1,10 @@
 import type { Finding } from '../core/index.ts';
 import { RUN_ON } from '../materials/index.ts';
-import { mm } from '../routing/index.ts';
+
 import type { Rule } from './rule.ts';
 
 /** Is the guide on the template before the cutter meets the wood, at every end? */
-export const runOn: Rule = (part, { gaps, tooling, endAllowance }) => {
+export const runOn: Rule = (part, { gaps, tooling, endAllowance }, say) => {
   const least = tooling.cutter.diameter / 2 + endAllowance;
   const short: Finding[] = gaps
     .filter((gap) => gap.kind !== 'bridge' && gap.runOn < least)
@@ -16,11 +16,11 @@ export const runOn: Rule = (part, { gaps, tooling, endAllowance }) => {
       at: gap.at,
       message:
         gap.runOn === 0
-          ? `The template cannot run on past ${gap.edges.join(', ')}: start and stop the cut inside the wood there with care.`
-          : `The template runs on ${mm(gap.runOn)} past ${gap.edges.join(', ')}, where the blank stands out ${mm(endAllowance)}: the cutter meets the wood before the guide is on the template.`,
+          ? `The template cannot run on past ${say.edges(gap.edges)}: start and stop the cut inside the wood there with care.`
+          : `The template runs on ${say.length(gap.runOn)} past ${say.edges(gap.edges)}, where the blank stands out ${say.length(endAllowance)}: the cutter meets the wood before the guide is on the template.`,
       measured: { value: gap.runOn, unit: 'mm' },
       limit: { value: least, unit: 'mm' },
-      cure: `Let the template run on at least ${mm(least)} past the end, or leave less wood there.`,
+      cure: `Let the template run on at least ${say.length(least)} past the end, or leave less wood there.`,
     }));
   const isUsual = tooling.runOn >= RUN_ON.least && tooling.runOn <= RUN_ON.most;
   if (isUsual || gaps.length === 0) return short;
@@ -29,7 +29,7 @@ export const runOn: Rule = (part, { gaps, tooling, endAllowance }) => {
     severity: 'note',
     part: part.name,
     edges: [],
-    message: `A run-on of ${mm(tooling.runOn)} is unusual: ${RUN_ON.least} to ${mm(RUN_ON.most)} is common practice.`,
+    message: `A run-on of ${say.length(tooling.runOn)} is unusual: ${say.about(RUN_ON.least)} to ${say.about(RUN_ON.most)} is common practice.`,
     measured: { value: tooling.runOn, unit: 'mm' },
     limit: { value: tooling.runOn < RUN_ON.least ? RUN_ON.least : RUN_ON.most, unit: 'mm' },
   };

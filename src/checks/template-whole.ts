@@ -1,9 +1,9 @@
 import type { Finding } from '../core/index.ts';
-import { mm } from '../routing/index.ts';
+
 import type { Rule } from './rule.ts';
 
 /** Does the template hold together once it is offset and its openings are cut? */
-export const templateWhole: Rule = (part, { template, openings, offset }) => {
+export const templateWhole: Rule = (part, { template, openings, offset }, say) => {
   const shared = { severity: 'stop', part: part.name } as const;
   const cure = 'Use a smaller guide, or a bearing as large as the cutter.';
   const outside: Finding[] =
@@ -16,7 +16,7 @@ export const templateWhole: Rule = (part, { template, openings, offset }) => {
             edges: [],
             message:
               template.length === 0
-                ? `Nothing is left of the template once it is ${mm(offset)} smaller all round.`
+                ? `Nothing is left of the template once it is ${say.length(offset)} smaller all round.`
                 : `The template falls into ${template.length} pieces: the part, or a web beside an opening, is too narrow.`,
             measured: { value: template.length, unit: 'none' },
             limit: { value: 1, unit: 'none' },
@@ -31,7 +31,7 @@ export const templateWhole: Rule = (part, { template, openings, offset }) => {
       ...shared,
       code: 'routing.opening-breaks-template',
       edges: openings.flatMap(({ edges }) => edges),
-      message: `An opening, ${mm(offset)} larger all round in the template, breaks into its edge or into another opening.`,
+      message: `An opening, ${say.length(offset)} larger all round in the template, breaks into its edge or into another opening.`,
       measured: { value: holes, unit: 'none' },
       limit: { value: wanted, unit: 'none' },
       cure,

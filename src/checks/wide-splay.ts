@@ -5,7 +5,7 @@ import type { Rule } from './rule.ts';
 /** rad: a part that leans by more than this is a rail, not a leg. */
 const LYING = Math.PI / 4;
 
-/** Does a leg lean so far that its grain is short and toes catch on it? */
+/** Does a part that stands lean so far that its grain is short and toes catch on it? */
 export const wideSplay: Rule = (part) => {
   const { from, to } = part.centreLine;
   const lean = Math.acos(Math.min(1, Math.abs(dot(unit(subtract(to, from)), polar(part.up)))));
@@ -17,7 +17,7 @@ export const wideSplay: Rule = (part) => {
       severity: 'caution',
       part: part.name,
       edges: [],
-      message: `The leg leans ${degrees(lean)} from plumb; past ${degrees(MOST_SPLAY)} grain runs short and toes catch.`,
+      message: `${part.label} leans ${degrees(lean)} from plumb; past ${degrees(MOST_SPLAY)} grain runs short and toes catch.`,
       measured: { value: lean, unit: 'rad' },
       limit: { value: MOST_SPLAY, unit: 'rad' },
       cure: `A splay of ${degrees(MOST_SPLAY)} or less is common practice.`,

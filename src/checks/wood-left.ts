@@ -1,20 +1,21 @@
-import { mm, mm2 } from '../routing/index.ts';
-import { OUTLINE_TOLERANCE, type Rule } from './rule.ts';
+import { OUTLINE_TOLERANCE, type Rule, TRIFLE } from './rule.ts';
 
 /** Wood that the cutter leaves standing outside the line: handwork, with how much. */
-export const woodLeft: Rule = (part, { differences, largestCutter, tooling }) =>
+export const woodLeft: Rule = (part, { differences, largestCutter, tooling }, say) =>
   differences
-    .filter(({ kind }) => kind === 'left')
+    .filter(({ kind, reach }) => kind === 'left' && reach >= TRIFLE)
     .map(({ at, reach, area, edges }) => {
       const isSmaller = largestCutter !== undefined && largestCutter.diameter < tooling.cutter.diameter;
-      const better = isSmaller ? `A cutter of ${mm(largestCutter.diameter)} would reach; or take` : 'Take';
+      const better = isSmaller
+        ? `A cutter of ${say.length(largestCutter.diameter)} would reach; or take`
+        : 'Take';
       return {
         code: 'routing.wood-left',
         severity: reach < OUTLINE_TOLERANCE ? 'note' : 'caution',
         part: part.name,
         edges,
         at,
-        message: `The cutter leaves wood standing at ${edges.join(', ')}: ${mm(reach)} deep, ${mm2(area)}.`,
+        message: `The cutter leaves wood standing at ${say.edges(edges)}: ${say.length(reach)} deep, ${say.area(area)}.`,
         measured: { value: reach, unit: 'mm' },
         limit: { value: OUTLINE_TOLERANCE, unit: 'mm' },
         cure: `${better} it down by hand, the template off first.`,

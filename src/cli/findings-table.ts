@@ -1,16 +1,17 @@
+import { edgeName } from '../checks/index.ts';
 import type { Finding } from '../core/index.ts';
-import type { LengthStyle } from '../measure/index.ts';
+import type { Computed } from '../design/index.ts';
 import { quantityWords } from './quantity-words.ts';
 import { textTable } from './text-table.ts';
 
-/** Findings as a table, or one line saying that there are none. */
-export function findingsTable(findings: readonly Finding[], lengths: LengthStyle, width: number): string {
+/** A design's findings as a table, or one line saying that there are none. */
+export function findingsTable({ findings, lengths, parts }: Computed, width: number): string {
   if (findings.length === 0) return 'No findings.';
   return textTable<Finding>(
     [
       { head: 'severity', cell: ({ severity }) => severity },
       { head: 'part', cell: ({ part }) => part ?? '' },
-      { head: 'where', cell: placeWords },
+      { head: 'where', cell: (finding) => placeWords(finding, parts) },
       {
         head: 'measured',
         cell: ({ measured }) => (measured ? quantityWords(measured, lengths) : ''),
@@ -40,13 +41,16 @@ export function countFindings(findings: readonly Finding[]): string {
 /** Characters for the names of edges, so that the finding itself keeps its room. */
 const PLACE_WIDTH = 22;
 
-function placeWords({ edges }: Finding): string {
-  const [first, ...others] = edges;
+function placeWords({ edges, part: of }: Finding, parts: Computed['parts']): string {
+  const openings = parts.find(({ part }) => part.name === of)?.part.openings ?? [];
+  const names = edges.map((id) => edgeName(id, { openings }));
+  const apart = names.some((name) => name.includes(',')) ? '; ' : ', ';
+  const [first, ...others] = names;
   if (first === undefined) return '';
   const shown = [first];
   for (const name of others) {
-    if ([...shown, name].join(', ').length > PLACE_WIDTH) break;
+    if ([...shown, name].join(apart).length > PLACE_WIDTH) break;
     shown.push(name);
   }
-  return shown.length < edges.length ? `${shown.join(', ')} …` : shown.join(', ');
+  return shown.length < edges.length ? `${shown.join(apart)} …` : shown.join(apart);
 }

@@ -1,5 +1,6 @@
 import { checkPart } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
+import type { LengthStyle } from '../measure/index.ts';
 import { routePart, type Tooling } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
 import type { Computed, ComputedPart, Wanted } from './computed.ts';
@@ -72,7 +73,7 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
     patterns,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
     findings: gravestFirst([
-      ...parts.flatMap((each) => findingsIn(each, tooling.value, memo)),
+      ...parts.flatMap((each) => findingsIn(each, tooling.value, lengthStyleOf(design), memo)),
       ...calibrationFindings(paper.value),
     ]),
     grids: gridsAfter(design.grids, patterns),
@@ -97,8 +98,15 @@ function routeIn(part: SketchedPart, tooling: Tooling, memo: Memo): ComputedPart
   };
 }
 
-function findingsIn({ part, routing }: ComputedPart, tooling: Tooling, memo: Memo): readonly Finding[] {
-  return remember(memo, { stage: 'findings', inputs: [part, tooling] }, () => checkPart(part, routing));
+function findingsIn(
+  { part, routing }: ComputedPart,
+  tooling: Tooling,
+  lengths: LengthStyle,
+  memo: Memo,
+): readonly Finding[] {
+  return remember(memo, { stage: 'findings', inputs: [part, tooling, lengths] }, () =>
+    checkPart(part, routing, lengths),
+  );
 }
 
 /** Parts that patterns are asked of and the form does not have. Paths hold where the requests are the design's own. */

@@ -130,6 +130,7 @@ export const resultSchema = strictObject({
     name: nameText,
     revision: strictObject({ index: nameText, date: dayText }),
     form: strictObject({ name: nameText, version: z.int() }),
+    file: nameText.optional().describe('Name of the design’s own file, without its folder'),
   }),
   parameters: z
     .record(nameText, z.union([z.number(), z.string(), z.boolean()]))

@@ -11,6 +11,8 @@ export interface ResultFiles {
   /** The PDF of each pattern, by the pattern's name. */
   readonly patterns: ReadonlyMap<string, string>;
   readonly all: readonly string[];
+  /** Name of the design's own file, without its folder. */
+  readonly design?: string;
 }
 
 const NO_FILES: ResultFiles = { patterns: new Map(), all: [] };
@@ -24,6 +26,7 @@ export function resultOf(computed: Computed, files: ResultFiles = NO_FILES): Wri
       name: design.name,
       revision: design.revision,
       form: { name: sketch.form, version: sketch.version },
+      ...(files.design === undefined ? {} : { file: files.design }),
     },
     parameters: Object.fromEntries(
       Object.entries(sketch.parameters).map(([name, value]) => [

@@ -1,4 +1,5 @@
 export type * from './api.ts';
+export { planDepth } from './depth/plan-depth.ts';
 export { guideDiameter } from './guide.ts';
 export { routePart } from './route-part.ts';
-export { mm, mm2 } from './words.ts';
+export { type LengthWords, lengthWords } from './words.ts';

@@ -1,14 +1,49 @@
-/** A length as findings say it: at most two decimals, none that are zero. */
-export function mm(value: number): string {
-  return `${trim(value)} mm`;
+import { formatLength, type LengthStyle, MM_PER } from '../measure/index.ts';
+
+/** How findings say lengths and areas. */
+export interface LengthWords {
+  /** A length, from mm. */
+  readonly length: (mm: number) => string;
+  /** A rule of thumb, from mm, to the nearest figure that one would say. */
+  readonly about: (mm: number) => string;
+  /** An area, from mm². */
+  readonly area: (mm2: number) => string;
 }
 
-/** An area as findings say it. */
-export function mm2(value: number): string {
-  return `${trim(value)} mm²`;
+/**
+ * Words in the maker's unit. Millimetres have at most two decimals, none that are zero. Inches are a fraction where one
+ * fits; what lies between, such as the depth of wood left, would read 0 or falsely exact as a fraction and has thousandths.
+ */
+export function lengthWords(style: LengthStyle = { unit: 'mm', decimals: 2 }): LengthWords {
+  if (style.unit === 'mm') {
+    const length = (mm: number): string => `${trim(mm, 2)} mm`;
+    return { length, about: length, area: (mm2) => `${trim(mm2, 2)} mm²` };
+  }
+  return {
+    length: (mm) => inches(mm, style),
+    about: (mm) => {
+      const step = MM_PER.in / (mm < EIGHTHS ? 16 : 8);
+      return formatLength(Math.round(mm / step) * step, { unit: 'in', denominator: 16 });
+    },
+    area: (mm2) => `${trim(mm2 / MM_PER.in ** 2, 4)} in²`,
+  };
 }
 
-function trim(value: number): string {
-  const text = value.toFixed(2);
+function inches(mm: number, style: Exclude<LengthStyle, { unit: 'mm' }>): string {
+  if (Math.abs(mm) >= LONG) return formatLength(mm, style);
+  const step = MM_PER.in / 64;
+  const isFraction = Math.abs(mm - Math.round(mm / step) * step) < FITS;
+  return isFraction ? formatLength(mm, { unit: 'in', denominator: 64 }) : `${trim(mm / MM_PER.in, 3)} in`;
+}
+
+/** mm: from here on the design's own fraction is exact enough. */
+const LONG = 3 * MM_PER.in;
+/** mm: half a thousandth of an inch. */
+const FITS = 0.0005 * MM_PER.in;
+/** mm: from here on rules of thumb are in eighths, below in sixteenths of an inch. */
+const EIGHTHS = 3;
+
+function trim(value: number, decimals: number): string {
+  const text = value.toFixed(decimals);
   return (text.includes('.') ? text.replace(/\.?0+$/, '') : text).replace(/^-0$/, '0');
 }

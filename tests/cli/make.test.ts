@@ -183,10 +183,45 @@ describe('make', () => {
     await bench.run('start', 'straight-stretcher', '-o', 'rail.json', '--name', 'Rail');
     const refused = await bench.run('make', 'rail.json', '-o', 'out');
     expect(refused).toMatchObject({ code: 2 });
-    expect(refused.err).toContain('the output of another design, "Desk"');
+    expect(refused.err).toContain('the output of another design, "Desk" (splayed-leg, desk.json)');
     expect(bench.json('out/result.json').design.name).toBe('Desk');
     expect((await bench.run('make', 'rail.json', '-o', 'out', '--force')).code).toBe(0);
     expect(bench.json('out/result.json').design.name).toBe('Rail');
+  });
+
+  it.each([
+    ['another form', ['straight-stretcher', '--name', 'Desk']],
+    ['another file of the same form', ['splayed-leg', '--name', 'Desk']],
+  ])('tells designs of one name apart by %s', async (_, [form, ...name]) => {
+    await bench.run('make', 'desk.json', '-o', 'out');
+    await bench.run('start', form!, '-o', 'other.json', ...name);
+    const refused = await bench.run('make', 'other.json', '-o', 'out');
+    expect(refused).toMatchObject({ code: 2, err: expect.stringContaining('another design, "Desk" (') });
+    expect(bench.json('out/result.json').design).toMatchObject({
+      form: { name: 'splayed-leg' },
+      file: 'desk.json',
+    });
+
+    const since = await bench.run('make', 'other.json', '-o', 'mine', '--since', 'out/result.json');
+    expect(since).toMatchObject({ code: 2, err: expect.stringContaining('after --since is of another') });
+    expect(existsSync(bench.path('mine'))).toBe(false);
+  });
+
+  it('refuses to compare with a result that has none of the patterns', async () => {
+    await bench.run('make', 'desk.json', '-o', 'out', '--view', 'part');
+    const args = ['--view', 'template', '--since', 'out/result.json'];
+    const since = await bench.run('make', 'desk.json', '-o', 'two', ...args);
+    expect(since.code).toBe(2);
+    expect(since.err).toContain('has no pattern leg-template, only leg-part.');
+    expect((await bench.run('make', 'desk.json', '-o', 'two', ...args, '--force')).code).toBe(0);
+  });
+
+  it('will not put two designs of one file name into one folder', async () => {
+    mkdirSync(bench.path('b'));
+    await bench.run('start', 'splayed-leg', '-o', 'b/desk.json', '--name', 'Desk');
+    const made = await bench.run('make', 'desk.json', 'b/desk.json', '-o', 'out', '--view', 'part');
+    expect(made.code).toBe(2);
+    expect(made.err).toMatch(/^b\/desk\.json: Its output would go into out\/desk, as that of desk\.json/);
   });
 
   it('takes away sheets of patterns that are no longer wanted, and nothing that it did not write', async () => {

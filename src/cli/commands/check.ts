@@ -27,10 +27,10 @@ function checkDesign(terminal: Terminal, path: string, json: boolean): ExitCode 
   if (!file.ok) return showProblems(terminal, file.problems);
   const computed = computeInFile(file.value, file.value.design);
   if (!computed.ok) return showProblems(terminal, computed.problems);
-  const { findings, lengths } = computed.value;
+  const { findings } = computed.value;
   if (json) say(terminal, JSON.stringify(resultOf(computed.value).findings, null, 2));
   else {
-    say(terminal, findingsTable(findings, lengths, widthOf(terminal)));
+    say(terminal, findingsTable(computed.value, widthOf(terminal)));
     if (findings.length > 0) say(terminal, `\n${path}: ${countFindings(findings)}.`);
   }
   return findings.some(({ severity }) => severity === 'stop') ? EXIT.stop : EXIT.fine;

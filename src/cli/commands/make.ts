@@ -54,7 +54,7 @@ export function addMake(program: Command, session: Session): void {
       '--since <result.json>',
       'beside all sheets, print alone those that changed since this earlier result',
     )
-    .option('--force', 'write over the output of another design')
+    .option('--force', 'write over the output of another design, or compare with it')
     .option('--quiet', 'print nothing but problems')
     .option('--json', 'print what was written as JSON')
     .action(async (paths: string[], options: MakeOptions) => {
@@ -63,7 +63,7 @@ export function addMake(program: Command, session: Session): void {
   withExample(
     command,
     'legwright make desk-leg.json -o desk-leg',
-    'legwright make desk-leg.json -o trial --sheet "row 2, sheet 3"',
+    'legwright make desk-leg.json -o trial --sheet "row 1, sheet 2"',
     'legwright make desk-leg.json -o desk-leg --since desk-leg/result.json',
   );
 }
@@ -75,8 +75,16 @@ async function make(terminal: Terminal, paths: readonly string[], options: MakeO
   const letters: Letters = { fonts, lettering: readLettering(fonts) };
   const made: Made[] = [];
   let code: ExitCode = EXIT.fine;
+  const taken = new Map<string, string>();
   for (const path of paths) {
     const folder = folderFor(path, options.output, paths.length > 1);
+    const other = taken.get(folder);
+    if (other !== undefined) {
+      const message = `Its output would go into ${folder}, as that of ${other} does: make it by itself, into another folder.`;
+      code = gravest(code, showProblems(terminal, [{ code: 'make.same-folder', message, file: path }]));
+      continue;
+    }
+    taken.set(folder, path);
     const one = await makeOne(terminal, { path, folder, choice: choice.value, letters, options });
     if (!one.ok) {
       code = gravest(code, showProblems(terminal, one.problems));

@@ -1,4 +1,4 @@
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import type { Computed, Design, DesignFile, TypedPaper, WrittenResult } from '../../design/index.ts';
 import { computeInFile, designToWrite } from '../design-files.ts';
@@ -6,7 +6,7 @@ import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
 import { changedSheets, droppedSheets } from './changed-sheets.ts';
 import { type Letters, outputFiles, type PrintJob, printJob } from './output-files.ts';
-import { staleFiles } from './output-folder.ts';
+import { type DesignIdentity, identityWords, isSameDesign, staleFiles } from './output-folder.ts';
 import { everyView, type PatternChoice, requestPatterns } from './request-patterns.ts';
 import type { SheetPlace } from './sheet-name.ts';
 
@@ -54,10 +54,13 @@ export async function makeDesign(
       : { ...file.design, paper: { ...file.design.paper, size: choice.paper } };
   const patterns = requestPatterns(design, choice);
   if (patterns.length === 0) return fail(noPattern(path, design, choice));
+  const identity: DesignIdentity = { name: design.name, form: design.form.name, file: basename(path) };
   const drawings = choice.sheet === undefined ? everyView(patterns) : [];
   const outcome = computeInFile(file, design, { wanted: { patterns, drawings }, onStep });
   if (!outcome.ok) return outcome;
   const computed = outcome.value;
+  const strange = choice.since === undefined ? undefined : strangeResult(choice.since, identity, computed);
+  if (strange !== undefined && choice.force !== true) return fail({ ...strange, file: path });
   const jobs = printJobs(computed, choice);
   if (choice.sheet !== undefined && jobs.length === 0) return fail(noSheet(path, computed, choice.sheet));
 
@@ -66,12 +69,12 @@ export async function makeDesign(
   const printing = (words: string): void => onStep(done++, total, words);
   const output =
     choice.sheet === undefined
-      ? (await outputFiles(computed, jobs, letters, printing)).files
+      ? (await outputFiles(computed, { jobs, designFile: basename(path) }, letters, printing)).files
       : await Promise.all(
           jobs.map(async (job) => ({ path: job.file, content: await printJob(computed, job, letters) })),
         );
   const names = output.map((each) => each.path);
-  const next = { design: design.name, files: names };
+  const next = { design: identity, files: names };
   const stale = choice.sheet !== undefined ? ok([]) : staleFiles(terminal, folder, next);
   if (!stale.ok && choice.force !== true) return stale;
   const pinned = JSON.stringify(computed.grids) !== JSON.stringify(file.design.grids);
@@ -104,6 +107,23 @@ function printJobs(computed: Computed, { sheet, since }: MakeChoice): readonly P
       ? [whole]
       : [whole, { pattern, file: `${pattern}-changed.pdf`, only: changed }];
   });
+}
+
+/** Why an earlier result says nothing of which sheets have changed; undefined when it is this design's. */
+function strangeResult(since: WrittenResult, next: DesignIdentity, computed: Computed): Problem | undefined {
+  const cure =
+    'Name an earlier result of this design, leave --since out, or compare all the same with --force.';
+  if (!isSameDesign(since, next)) {
+    const found = identityWords(since);
+    const message = `The result after --since is of another design, ${found}. ${cure}`;
+    return { code: 'make.since-other-design', message, found };
+  }
+  const names = since.patterns.map(({ name }) => name);
+  if (computed.patterns.some(({ pattern }) => names.includes(pattern.name))) return undefined;
+  const wanted = computed.patterns.map(({ pattern }) => pattern.name).join(', ');
+  const found = names.join(', ');
+  const message = `The result after --since has no pattern ${wanted}, only ${found || 'none at all'}. ${cure}`;
+  return { code: 'make.since-other-pattern', message, found, expected: wanted };
 }
 
 function droppedNames(computed: Computed, since: WrittenResult | undefined): readonly string[] {

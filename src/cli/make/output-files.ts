@@ -35,7 +35,7 @@ const FILE_WIDTH = 110;
 /** Everything that `make` writes of one design into its folder, the result last. */
 export async function outputFiles(
   computed: Computed,
-  jobs: readonly PrintJob[],
+  { jobs, designFile }: { readonly jobs: readonly PrintJob[]; readonly designFile: string },
   letters: Letters,
   onStep: (words: string) => void,
 ): Promise<{ readonly files: readonly FileToWrite[]; readonly result: WrittenResult }> {
@@ -48,13 +48,14 @@ export async function outputFiles(
   files.push(...svgFiles(computed, letters.lettering));
   files.push({
     path: 'findings.txt',
-    content: `${findingsTable(computed.findings, computed.lengths, FILE_WIDTH)}\n`,
+    content: `${findingsTable(computed, FILE_WIDTH)}\n`,
   });
   files.push({ path: 'result.schema.json', content: `${JSON.stringify(resultJsonSchema(), null, 2)}\n` });
   const whole = jobs.filter(({ only }) => only === undefined);
   const result = resultOf(computed, {
     patterns: new Map(whole.map(({ pattern, file }) => [pattern, file])),
     all: [...files.map(({ path }) => path), 'result.json'],
+    design: designFile,
   });
   files.push({ path: 'result.json', content: writeResult(result) });
   return { files, result };

@@ -10,6 +10,25 @@ export function folderFor(designPath: string, output: string, several: boolean):
   return several ? join(output, basename(designPath, extname(designPath))) : output;
 }
 
+/** What tells one design from another when their names are alike. */
+export interface DesignIdentity {
+  readonly name: string;
+  /** Name of its form. */
+  readonly form: string;
+  /** Name of its file, without the folder. */
+  readonly file: string;
+}
+
+/** Is a result that of this design? One written before results named the design's file is taken by its name and form. */
+export function isSameDesign({ design }: WrittenResult, { name, form, file }: DesignIdentity): boolean {
+  return design.name === name && design.form.name === form && (design.file ?? file) === file;
+}
+
+/** Which design a result is of: `"Desk" (splayed-leg, desk.json)`. */
+export function identityWords({ design: { name, form, file } }: WrittenResult): string {
+  return `"${name}" (${file === undefined ? form.name : `${form.name}, ${file}`})`;
+}
+
 /** An earlier result by its file. */
 export function loadResult(terminal: Terminal, path: string): Result<WrittenResult> {
   const text = readTextFile(pathIn(terminal, path), path);
@@ -23,16 +42,16 @@ export function loadResult(terminal: Terminal, path: string): Result<WrittenResu
 export function staleFiles(
   terminal: Terminal,
   folder: string,
-  next: { readonly design: string; readonly files: readonly string[] },
+  next: { readonly design: DesignIdentity; readonly files: readonly string[] },
 ): Result<readonly string[]> {
   const path = join(folder, 'result.json');
   if (!existsSync(pathIn(terminal, path))) return ok([]);
   const earlier = loadResult(terminal, path);
   // A result that cannot be read says nothing about which files are ours.
   if (!earlier.ok) return ok([]);
-  const { design, files } = earlier.value;
-  if (design.name !== next.design) {
-    const message = `The folder holds the output of another design, "${design.name}". Choose another folder, or write over it with --force.`;
+  const { files } = earlier.value;
+  if (!isSameDesign(earlier.value, next.design)) {
+    const message = `The folder holds the output of another design, ${identityWords(earlier.value)}. Choose another folder, or write over it with --force.`;
     return fail({ code: 'make.other-design', message, file: folder });
   }
   return ok(files.filter((file) => !next.files.includes(file) && isInside(file)));

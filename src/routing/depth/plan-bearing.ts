@@ -2,15 +2,20 @@ import { POSITION_TOLERANCE } from '../../geometry/index.ts';
 import { BEARING, PASS_OVERLAP, THROUGH } from '../../materials/index.ts';
 import type { DepthRemark, Guide, Pass, Tooling } from '../api.ts';
 import { templateSideOf } from '../template-side.ts';
-import { mm } from '../words.ts';
+import type { LengthWords } from '../words.ts';
 import { type DepthDraft, fringeRemarks } from './draft.ts';
 
 type Bearing = Extract<Guide, { kind: 'bearing' }>;
 
 /** One setting where the cutter covers the work, otherwise a second with the bearing on the face cut by the first. */
-export function planBearing(thickness: number, tooling: Tooling, bearing: Bearing): DepthDraft {
+export function planBearing(
+  thickness: number,
+  tooling: Tooling,
+  bearing: Bearing,
+  say: LengthWords,
+): DepthDraft {
   const { cutter, templateThickness } = tooling;
-  const remarks = contactRemarks(templateThickness);
+  const remarks = contactRemarks(templateThickness, say);
   const side = templateSideOf(tooling);
   const first: Pass = {
     from: 0,
@@ -21,12 +26,12 @@ export function planBearing(thickness: number, tooling: Tooling, bearing: Bearin
   };
   if (cutter.cuttingLength >= thickness) {
     const more = [
-      ...fringeRemarks(cutter.cuttingLength, thickness),
-      ...overhangRemarks(thickness, tooling, bearing),
+      ...fringeRemarks(cutter.cuttingLength, thickness, say),
+      ...overhangRemarks(thickness, tooling, bearing, say),
     ];
     return { passes: [first], remarks: [...remarks, ...more] };
   }
-  const why = refusals(thickness, tooling, bearing);
+  const why = refusals(thickness, tooling, bearing, say);
   if (why.some(({ severity }) => severity === 'stop')) return { passes: [], remarks: [...remarks, ...why] };
   // The bearing sits whole on the cut face where it can; the two settings overlap, and the second reaches through.
   const from = Math.min(
@@ -39,12 +44,12 @@ export function planBearing(thickness: number, tooling: Tooling, bearing: Bearin
     guideOn: 'cut face',
     turned: false,
     words:
-      `Take the template off, move the cutter ${mm(from)} ${bearing.at === 'shank' ? 'deeper' : 'back'} and let the ` +
+      `Take the template off, move the cutter ${say.length(from)} ${bearing.at === 'shank' ? 'deeper' : 'back'} and let the ` +
       `bearing run on the face just cut. (Or turn the work over and follow that face with the bearing at the other end ` +
       `of a cutter.)`,
   };
   const words =
-    `${mm(thickness)} is more than the ${mm(cutter.cuttingLength)} that the cutter cuts: two settings, the second on ` +
+    `${say.length(thickness)} is more than the ${say.length(cutter.cuttingLength)} that the cutter cuts: two settings, the second on ` +
     `the face cut by the first.`;
   const note: DepthRemark = {
     code: 'routing.two-passes',
@@ -57,23 +62,28 @@ export function planBearing(thickness: number, tooling: Tooling, bearing: Bearin
 }
 
 /** Is there enough template under the bearing? */
-function contactRemarks(templateThickness: number): DepthRemark[] {
+function contactRemarks(templateThickness: number, say: LengthWords): DepthRemark[] {
   if (templateThickness >= BEARING.height) return [];
   const isOff = templateThickness < BEARING.leastContact;
   return [
     {
       code: 'routing.template-too-thin',
       severity: isOff ? 'stop' : 'caution',
-      words: `A template of ${mm(templateThickness)} gives the bearing too little to run on.`,
+      words: `A template of ${say.length(templateThickness)} gives the bearing too little to run on.`,
       measured: templateThickness,
       limit: isOff ? BEARING.leastContact : BEARING.height,
-      cure: `Use a template at least ${mm(BEARING.height)} thick, better 12 mm.`,
+      cure: `Use a template at least ${say.length(BEARING.height)} thick, better ${say.about(12)}.`,
     },
   ];
 }
 
 /** How far the cutter must stand out past the far face so that the bearing still has the template beside it. */
-function overhangRemarks(thickness: number, tooling: Tooling, bearing: Bearing): DepthRemark[] {
+function overhangRemarks(
+  thickness: number,
+  tooling: Tooling,
+  bearing: Bearing,
+  say: LengthWords,
+): DepthRemark[] {
   const { cutter, templateThickness } = tooling;
   if (bearing.at === 'tip') return [];
   // A cutter larger than its bearing must not rise beside the template: it would cut it.
@@ -85,17 +95,17 @@ function overhangRemarks(thickness: number, tooling: Tooling, bearing: Bearing):
     {
       code: 'routing.cutter-stands-out',
       severity: 'note',
-      words: `With the bearing on the template the cutter stands out ${mm(out)} past the far face of the work.`,
+      words: `With the bearing on the template the cutter stands out ${say.length(out)} past the far face of the work.`,
       measured: out,
       limit: THROUGH,
-      cure: `Let the edge hang over the bench, or lay the work on waste at least ${mm(out + THROUGH)} thick.`,
+      cure: `Let the edge hang over the bench, or lay the work on waste at least ${say.length(out + THROUGH)} thick.`,
     },
   ];
 }
 
 /** Why a cutter shorter than the work cannot do it in two settings, or what must be seen to first. */
-function refusals(thickness: number, tooling: Tooling, bearing: Bearing): DepthRemark[] {
-  const { cutter, sawAllowance } = tooling;
+function refusals(thickness: number, tooling: Tooling, bearing: Bearing, say: LengthWords): DepthRemark[] {
+  const { cutter } = tooling;
   const stop = (words: string, measured: number, limit: number, cure: string): DepthRemark => ({
     code: 'routing.cutter-too-short',
     severity: 'stop',
@@ -104,48 +114,48 @@ function refusals(thickness: number, tooling: Tooling, bearing: Bearing): DepthR
     limit,
     cure,
   });
-  const whole = mm(thickness + THROUGH);
+  const whole = say.length(thickness + THROUGH);
   const half = (thickness + THROUGH + PASS_OVERLAP) / 2;
   if (cutter.cuttingLength < half) {
     return [
       stop(
-        `The cutter cuts ${mm(cutter.cuttingLength)}; ${mm(thickness)} of work cannot be reached in two settings.`,
+        `The cutter cuts ${say.length(cutter.cuttingLength)}; ${say.length(thickness)} of work cannot be reached in two settings.`,
         cutter.cuttingLength,
         half,
-        `A cutter of at least ${mm(half)} does it in two settings, one of ${whole} in one.`,
+        `A cutter of at least ${say.length(half)} does it in two settings, one of ${whole} in one.`,
       ),
     ];
   }
   if (Math.abs(bearing.diameter - cutter.diameter) > 2 * POSITION_TOLERANCE) {
     return [
       stop(
-        `The cutter cuts ${mm(cutter.cuttingLength)} of ${mm(thickness)}, and a second setting on the cut face would ` +
-          `stand off by ${mm(Math.abs(bearing.diameter - cutter.diameter) / 2)}: the bearing is not as large as the cutter.`,
+        `The cutter cuts ${say.length(cutter.cuttingLength)} of ${say.length(thickness)}, and a second setting on the cut face would ` +
+          `stand off by ${say.length(Math.abs(bearing.diameter - cutter.diameter) / 2)}: the bearing is not as large as the cutter.`,
         cutter.cuttingLength,
         thickness + THROUGH,
-        `Use a cutter of at least ${whole}, or one with a bearing of ${mm(cutter.diameter)}.`,
+        `Use a cutter of at least ${whole}, or one with a bearing of ${say.length(cutter.diameter)}.`,
       ),
     ];
   }
   if (cutter.cuttingLength - PASS_OVERLAP < BEARING.leastContact) {
     return [
       stop(
-        `The first setting leaves a face of ${mm(cutter.cuttingLength)}: too little for the bearing to run on.`,
+        `The first setting leaves a face of ${say.length(cutter.cuttingLength)}: too little for the bearing to run on.`,
         cutter.cuttingLength,
         BEARING.leastContact + PASS_OVERLAP,
         `Use a cutter of at least ${whole}.`,
       ),
     ];
   }
-  return bearing.at === 'tip' ? shankRemarks(cutter, sawAllowance, stop, whole) : [];
+  return bearing.at === 'tip' ? shankRemarks(tooling, stop, whole, say) : [];
 }
 
 /** With the bearing at the tip the first setting carries the shank past wood that is not cut yet. */
 function shankRemarks(
-  cutter: Tooling['cutter'],
-  sawAllowance: number,
+  { cutter, sawAllowance }: Tooling,
   stop: (words: string, measured: number, limit: number, cure: string) => DepthRemark,
   whole: string,
+  say: LengthWords,
 ): DepthRemark[] {
   const most = cutter.diameter - 2 * sawAllowance;
   if (cutter.shank === undefined) {
@@ -154,8 +164,8 @@ function shankRemarks(
         code: 'routing.shank-unknown',
         severity: 'caution',
         words:
-          `In the first setting the shank passes wood that stands ${mm(sawAllowance)} outside the line; it is clear only ` +
-          `if it is thinner than ${mm(most)}, and its size is not given.`,
+          `In the first setting the shank passes wood that stands ${say.length(sawAllowance)} outside the line; it is clear only ` +
+          `if it is thinner than ${say.length(most)}, and its size is not given.`,
         measured: cutter.diameter,
         limit: most,
         cure: `Measure the shank, or use a cutter of at least ${whole}.`,
@@ -165,7 +175,7 @@ function shankRemarks(
   if (cutter.shank < most) return [];
   return [
     stop(
-      `In the first setting the ${mm(cutter.shank)} shank would rub on wood that stands ${mm(sawAllowance)} outside the line.`,
+      `In the first setting the ${say.length(cutter.shank)} shank would rub on wood that stands ${say.length(sawAllowance)} outside the line.`,
       cutter.shank,
       most,
       `Use a cutter of at least ${whole}, or one with its bearing at the shank.`,
