@@ -7,6 +7,11 @@ export const calibrationSchema = strictObject({
   short: z.number().positive(),
   date: dayText,
   printer: nameText.optional(),
+  /** mm: what the rule read on that day, so that the same reading is not taken twice. */
+  readings: strictObject({
+    long: z.number().positive().optional(),
+    short: z.number().positive().optional(),
+  }).optional(),
 });
 
 export const paperSchema = strictObject({

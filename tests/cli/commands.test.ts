@@ -17,6 +17,19 @@ const FORMS = [
   'straight-stretcher',
 ] as const;
 
+/** In the order of the work, so that what one example writes the next can read. */
+const COMMANDS = [
+  'forms',
+  'workshop',
+  'start',
+  'set',
+  'check',
+  'make',
+  'calibrate',
+  'renew',
+  'offset',
+] as const;
+
 describe('forms', () => {
   it('lists every form, in a table no wider than the terminal', async () => {
     const { code, out, err } = await bench.run('forms');
@@ -299,12 +312,13 @@ describe('calibrate', () => {
     // A4 has room for bars of 260 and 170 mm beside each other; the sheet says so.
     const { code, out } = await bench.run('calibrate', 'a.json', '--long', '259.2 mm', '--printer', 'studio');
     expect(code).toBe(0);
-    expect(out).toContain(`long edge × ${(260 / 259.2).toFixed(5)}, short edge × 1.00000`);
+    expect(out).toContain(`long edge × 1.00000 → × ${(260 / 259.2).toFixed(5)}, short edge × 1.00000.`);
     expect(bench.json('a.json').paper.calibration).toEqual({
       long: 260 / 259.2,
       short: 1,
       date: '2026-03-09',
       printer: 'studio',
+      readings: { long: 259.2 },
     });
     // Measured again on a corrected sheet, the new factor multiplies the old.
     await bench.run('calibrate', 'a.json', '--long', '260.1 mm');
@@ -335,6 +349,32 @@ describe('calibrate', () => {
     const { printers } = bench.json('shop.json');
     expect(printers.map(({ name }: { name: string }) => name)).toEqual(['studio laser', 'plotter']);
     expect(printers[1].calibration.short).toBeCloseTo(170 / 170.3, 12);
+  });
+
+  it('refuses the same reading twice on one day: its correction is in force already', async () => {
+    await bench.run('calibrate', 'a.json', '--long', '259.2', '--short', '170.3');
+    const before = bench.read('a.json');
+    const again = await bench.run('calibrate', 'a.json', '--long', '259.2 mm');
+    expect(again).toMatchObject({ code: 2, err: expect.stringContaining('was given today already') });
+    expect(bench.read('a.json')).toBe(before);
+    // Another reading is of a new sheet, and a bar that reads true may read so as often as one looks.
+    expect((await bench.run('calibrate', 'a.json', '--long', '260')).code).toBe(0);
+    expect((await bench.run('calibrate', 'a.json', '--long', '260')).code).toBe(0);
+    expect((await bench.run('calibrate', 'a.json', '--short', '170.3')).code).toBe(2);
+  });
+
+  it.each([
+    ['mm', ['--long', '10.05'], /taken as mm: did you mean in\? Type "10\.05 in"/],
+    ['in', ['--long', '259.2'], /taken as in: did you mean mm\? Type "259\.2 mm"/],
+    ['mm', ['--long', '10 1/4 in'], /what the bar of 260 mm along the long edge reads in inches/],
+    ['mm', ['--long', '170.3', '--short', '259.2'], /the short edge reads: are the two readings exchanged\?/],
+    ['mm', ['--short', '10 in'], /the long edge reads: are the two readings exchanged\?/],
+    ['mm', ['--long', '244.6'], /fitting the page/],
+  ])('names the slip behind a reading in a design in %s: %j', async (units, args, words) => {
+    await bench.run('start', 'splayed-leg', '-o', 'b.json', '--units', units, '--paper', 'A4');
+    const { code, err } = await bench.run('calibrate', 'b.json', ...args);
+    expect(code).toBe(2);
+    expect(err).toMatch(words);
   });
 
   it('says what is missing when neither a sheet nor a reading is asked for', async () => {
@@ -378,9 +418,23 @@ describe('offset', () => {
     expect(JSON.parse(json.out)['legwright-outline']).toBe(1);
   });
 
+  it('passes over a stray open line beside closed outlines, and says so', async () => {
+    const stray = square.replace('<path', '<path d="M1 2L3 4"/><path');
+    writeFileSync(bench.path('a.svg'), stray);
+    const { code, err } = await bench.run('offset', 'a.svg', '--by', '1', '-o', 'b.json');
+    expect(code).toBe(0);
+    expect(err).toBe('a.svg: Passed over an open line from x 1.00, y 2.00 mm: its ends are 2.83 mm apart.\n');
+    expect(bench.json('b.json').regions).toHaveLength(1);
+  });
+
   it.each([
     ['a.svg', square, '-60', /^a\.svg: Nothing is left of the outlines 60 mm inwards/],
-    ['a.svg', square.replace('Z"', '"'), '1', /^a\.svg: Found an open line from x 10\.00, y 10\.00 mm/],
+    [
+      'a.svg',
+      square.replace('Z"', '"').replace(/<circle.*?>/, ''),
+      '1',
+      /^a\.svg: Found an open line from x 10\.00, y 10\.00 mm/,
+    ],
     ['a.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>', '1', /^a\.svg: The drawing has no closed outline/],
     ['a.svg', square, 'wide', /^cannot read "wide" as a length|"wide"/],
     ['a.dxf', square, '1', /^a\.dxf: Expected a file ending in \.svg or \.json/],
@@ -399,15 +453,33 @@ describe('offset', () => {
   });
 });
 
+describe('the examples under the help', () => {
+  const wordsOf = (line: string): string[] =>
+    [...line.matchAll(/(?:"[^"]*"|[^\s"])+/g)].map(([word]) => word.replaceAll('"', ''));
+
+  it('all run, in the order of the work', async () => {
+    const square =
+      '<svg xmlns="http://www.w3.org/2000/svg" width="50mm" height="50mm" viewBox="0 0 50 50"><rect width="50" height="50"/></svg>';
+    writeFileSync(bench.path('tracing.svg'), square);
+    let count = 0;
+    for (const command of COMMANDS) {
+      const help = (await bench.run(command, '--help')).out;
+      for (const line of help.slice(help.search(/^Examples?:$/m)).match(/^ {2}legwright .*$/gm) ?? []) {
+        const outcome = await bench.run(...wordsOf(line).slice(1));
+        expect([line, outcome.code, outcome.err.replace(/^caution: .*\n/gm, '')]).toEqual([line, 0, '']);
+        count += 1;
+      }
+    }
+    expect(count).toBeGreaterThan(COMMANDS.length);
+  });
+});
+
 describe('the command line', () => {
-  it.each(['forms', 'workshop', 'start', 'set', 'check', 'make', 'calibrate', 'renew', 'offset'])(
-    'explains %s with an example that begins with its name',
-    async (command) => {
-      const { code, out } = await bench.run(command, '--help');
-      expect(code).toBe(0);
-      expect(out).toMatch(new RegExp(`Examples?:\\n  legwright ${command}\\b`));
-    },
-  );
+  it.each(COMMANDS)('explains %s with an example that begins with its name', async (command) => {
+    const { code, out } = await bench.run(command, '--help');
+    expect(code).toBe(0);
+    expect(out).toMatch(new RegExp(`Examples?:\\n  legwright ${command}\\b`));
+  });
 
   it.each([
     [['bogus']],

@@ -32,8 +32,8 @@ export function addCalibrate(program: Command, session: Session): void {
   withExample(
     command,
     'legwright calibrate desk-leg.json -o calibration.pdf',
-    'legwright calibrate desk-leg.json --long "269.6 mm" --short "180.2 mm"',
-    'legwright calibrate workshop.json --printer "studio laser" --long 269.6 --short 180.2',
+    'legwright calibrate desk-leg.json --long "259.2 mm" --short "170.3 mm"',
+    'legwright calibrate workshop.json --printer "studio laser" --long 259.2 --short 170.3',
   );
 }
 
@@ -70,7 +70,14 @@ function correct(
 ): ExitCode {
   const resolved = resolvePaper(paper, unit);
   if (!resolved.ok) return showProblems(terminal, resolved.problems);
-  const task = { paper: resolved.value, readings: { long, short }, unit, date: terminal.today, printer };
+  const task = {
+    paper: resolved.value,
+    before: paper.calibration,
+    readings: { long, short },
+    unit,
+    date: terminal.today,
+    printer,
+  };
   const calibrated = calibratePaper(task);
   if (!calibrated.ok) {
     return showProblems(
@@ -82,11 +89,19 @@ function correct(
   const written = writeTogether([{ path: pathIn(terminal, path), content: corrected(calibration) }]);
   if (!written.ok) return showProblems(terminal, written.problems);
   for (const finding of findings) complain(terminal, `${finding.severity}: ${finding.message}`);
-  const factor = (value: number) => value.toFixed(5);
+  const before = resolved.value.calibration;
   say(
     terminal,
-    `${path}: long edge × ${factor(calibration.long)}, short edge × ${factor(calibration.short)}.`,
+    `${path}: long edge ${change(before.long, calibration.long)}, short edge ${change(before.short, calibration.short)}.`,
   );
-  say(terminal, 'Write the sheet again with -o and measure once more: both bars should now read true.');
+  say(
+    terminal,
+    'The readings are taken to be of a sheet printed with the factors before. Write the sheet again with -o and measure\nonce more: both bars should now read true.',
+  );
   return EXIT.fine;
+}
+
+/** A factor before and after. */
+function change(before: number, after: number): string {
+  return before === after ? `× ${after.toFixed(5)}` : `× ${before.toFixed(5)} → × ${after.toFixed(5)}`;
 }

@@ -4,6 +4,7 @@ import {
   type Region,
   readSvgDrawing,
   regionsFromLoops,
+  type Vec,
   writeSvgPath,
 } from '../../geometry/index.ts';
 
@@ -18,17 +19,16 @@ export interface ReadOutlines {
 const DECIMALS = 5;
 
 /**
- * The regions drawn in an SVG text, mm, y up; loops inside loops are holes. Lines that do not close are a problem: they
- * have no inside.
+ * The regions drawn in an SVG text, mm, y up; loops inside loops are holes. Lines that do not close have no inside: they are
+ * left out with a remark, and a problem where there is nothing else.
  */
 export function readOutlineSvg(text: string, file: string): Result<ReadOutlines> {
   const read = readSvgDrawing(text, 'routed');
   if (!read.ok) return fail(...read.problems.map((problem) => ({ ...problem, file })));
   const { outlines, open, skipped, scale } = read.value;
   const gap = open[0];
-  if (gap) {
-    const { x, y } = gap.from;
-    const found = `an open line from x ${x.toFixed(2)}, y ${(-y).toFixed(2)} mm`;
+  if (gap && outlines.length === 0) {
+    const found = `an open line from ${placeOf(gap.from)}`;
     const expected = `a closed outline: its ends are ${gap.gap.toFixed(2)} mm apart`;
     return fail({
       code: 'outline.open',
@@ -48,9 +48,24 @@ export function readOutlineSvg(text: string, file: string): Result<ReadOutlines>
       ...(scale === 'assumed'
         ? ['The drawing states no size in mm or inches: 96 units are taken for an inch.']
         : []),
+      ...open
+        .slice(0, MOST_NAMED)
+        .map(
+          ({ from, gap }) =>
+            `Passed over an open line from ${placeOf(from)}: its ends are ${gap.toFixed(2)} mm apart.`,
+        ),
+      ...(open.length > MOST_NAMED ? [`Passed over ${open.length - MOST_NAMED} more open lines.`] : []),
       ...(skipped.length > 0 ? [`Passed over, because no outlines: ${skipped.join(', ')}.`] : []),
     ],
   });
+}
+
+/** Open lines that are named each; a drawing of hundreds is not a mistake to be shown one by one. */
+const MOST_NAMED = 5;
+
+/** As the drawing has it: y down. */
+function placeOf({ x, y }: Vec): string {
+  return `x ${x.toFixed(2)}, y ${(-y).toFixed(2)} mm`;
 }
 
 /**
