@@ -96,6 +96,13 @@ export interface ToolFact {
   readonly grave?: boolean;
 }
 
+/** A joint whose name found no room at its line. */
+export interface JointNote {
+  /** What stands at the line instead: `J1`; empty where nothing does. */
+  readonly mark: string;
+  readonly label: string;
+}
+
 /** One full-size drawing of one part, before it is laid on sheets. */
 export interface Pattern {
   /** Unique in the design, fit for a file name: `splayed-leg`, `splayed-leg-mirrored`. */
@@ -112,4 +119,6 @@ export interface Pattern {
   /** Places that a seam should keep away from: corners, joints, small text. With the clearance wanted, mm. */
   readonly keepOffSeams: readonly { readonly at: Vec; readonly clearance: number }[];
   readonly checks: readonly CheckLength[];
+  /** Joints that stand in the drawing by number only. */
+  readonly jointNotes?: readonly JointNote[];
 }

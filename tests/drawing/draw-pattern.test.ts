@@ -297,6 +297,18 @@ describe('what follows from the tooling', () => {
     expect(textsOf(pattern).some(({ text }) => text.startsWith('should be to 1⁄64″'))).toBe(true);
   });
 
+  test('the template shows where the sawn ends of the part lie under it', () => {
+    const { part, routing } = splayedLeg();
+    const pattern = drawPattern(part, routing, { ...patternOptions(), view: 'template' });
+    const thin = pattern.scene.marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.role === 'thin' ? mark.edges : [],
+    );
+    const ends = part.region.outer.edges.filter(({ tag }) => tag.role === 'sawn');
+    expect(ends.length).toBe(2);
+    for (const end of ends) expect(thin).toContainEqual(end);
+    expect(textsOf(pattern).filter(({ text }) => text === 'end of the part').length).toBe(2);
+  });
+
   test('a difference that nobody can see is neither hatched nor named', () => {
     const { part, routing } = kneeLeg();
     const shown = (reach: number) => {
@@ -340,6 +352,29 @@ describe('what follows from the tooling', () => {
       expect(words).toContain('No template is possible with this guide.');
     }
   });
+});
+
+test('the name of a joint stands at its line, or is said by number beside the drawing', () => {
+  const { part, routing } = splayedLeg();
+  const [first] = part.joints;
+  // Joints so close that all their names cannot stand there.
+  const joints = Array.from({ length: 60 }, (_, i) => ({
+    name: `rail-${i}`,
+    label: `Middle of the long rail under the seat ${i}`,
+    from: { x: first!.from.x, y: 600 - 0.5 * i },
+    to: { x: first!.to.x, y: 600 - 0.5 * i },
+  }));
+  const pattern = drawPattern({ ...part, joints }, routing, patternOptions());
+  const texts = textsOf(pattern).map(({ text }) => text);
+  const onSheets = pattern.scene.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+  const notes = pattern.jointNotes ?? [];
+  expect(notes.length).toBeGreaterThan(0);
+  expect(texts).toContain('Joints by number');
+  for (const { label } of joints) {
+    const note = notes.find((each) => each.label === label);
+    expect(onSheets.includes(label) !== (note !== undefined), label).toBe(true);
+    if (note !== undefined && note.mark !== '') expect(onSheets).toContain(note.mark);
+  }
 });
 
 test('seams are asked to keep off corners, joints and check targets', () => {

@@ -1,11 +1,9 @@
 import {
-  angleOf,
   type Box,
   boundsOfRegions,
   circleOutline,
   distance,
   type Region,
-  subtract,
   type Vec,
 } from '../../geometry/index.ts';
 import type { Routing } from '../../routing/index.ts';
@@ -20,10 +18,12 @@ import { drawDimensions } from './dimensions.ts';
 import { drawFeed, drawTeeth } from './feed.ts';
 import { fixingMarks } from './fixings.ts';
 import { insideGrid } from './inside-grid.ts';
+import { drawJointNames } from './joint-names.ts';
 import { drawLabels } from './labels.ts';
 import { mirrorPart, mirrorRouting } from './mirror.ts';
 import { noteBlocks } from './notes.ts';
 import { keepSideTicks, outlineMarks } from './outlines.ts';
+import { drawPartEnds } from './part-ends.ts';
 import { placeNotes } from './place-notes.ts';
 import { plainOptions, plainPart } from './plain-words.ts';
 import { drawReferenceMarks } from './reference-marks.ts';
@@ -31,7 +31,7 @@ import { drawResidueWords, hatchMarks } from './residue.ts';
 import { sharpCorners } from './sharp-corners.ts';
 import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
 import { type CentreFrame, centreFrame, drawStations, stationPitch } from './stations.ts';
-import { readable, step, stroke } from './strokes.ts';
+import { step, stroke } from './strokes.ts';
 import { drawTemplateLabels } from './template-labels.ts';
 import { toolFacts } from './tool-facts.ts';
 import { nameLine } from './words.ts';
@@ -63,6 +63,7 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   if (showsPart(source)) drawTeeth(drawing, source);
   drawing.draw(jointMarks(source));
   drawTargets(drawing, checks);
+  if (options.view === 'template') drawPartEnds(drawing, source);
   if (frame !== undefined) {
     drawStations(drawing, source, frame);
     const labels = drawLabels(drawing, source, frame, spots, stationPitch(options.lengths));
@@ -70,14 +71,14 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   }
   drawReferenceMarks(drawing, source);
   const left = drawDimensions(drawing, source);
-  drawJointNames(drawing, source);
+  const jointNotes = drawJointNames(drawing, source);
   if (showsPart(source) || options.view === 'as-routed') drawFeed(drawing, source);
   if (showsTemplate(source)) drawTemplateLabels(drawing, source);
   if (showsDifferences(source)) drawResidueWords(drawing, source);
   drawPlunges(drawing, source);
   const marks = [...drawing.marks()];
   const facts = toolFacts(source);
-  placeNotes(drawing, noteBlocks(source, { checks, left, facts }), pointsRound(source));
+  placeNotes(drawing, noteBlocks(source, { checks, left, facts, jointNotes }), pointsRound(source));
   const withNotes = [...drawing.marks()];
   return {
     name: patternName(source),
@@ -89,6 +90,7 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
     toolFacts: facts,
     keepOffSeams: keepOffSeams(source, marks, checks),
     checks,
+    jointNotes,
   };
 }
 
@@ -151,30 +153,6 @@ function tickReach(source: PatternSource): number {
 
 function jointMarks(source: PatternSource): readonly Mark[] {
   return source.part.joints.map(({ from, to }) => pathMark('joint', [stroke(from, to)]));
-}
-
-function drawJointNames(drawing: Drawing, source: PatternSource): void {
-  for (const { from, to, label } of source.part.joints) {
-    const direction = subtract(to, from);
-    const angle = readable(angleOf(direction));
-    letter(
-      drawing,
-      [2.5, 1.8].flatMap((height) =>
-        [0.5, 0.25, 0.75, 1.1, -0.1].flatMap((share) =>
-          [0.9, -0.9 - height].map((above) => {
-            const at = { x: from.x + direction.x * share, y: from.y + direction.y * share };
-            const align = share > 1 ? 'left' : share < 0 ? 'right' : 'middle';
-            return textMark(label, step(at, { x: Math.cos(angle), y: Math.sin(angle) }, 0, above), {
-              height,
-              angle,
-              align,
-              role: 'joint',
-            });
-          }),
-        ),
-      ),
-    );
-  }
 }
 
 /** Where the cutter goes down inside an opening. */

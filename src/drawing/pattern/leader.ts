@@ -8,6 +8,8 @@ export interface LeaderOptions {
   readonly directions?: readonly number[];
   readonly role?: LineRole;
   readonly height?: number;
+  /** Longest leader tried, mm. */
+  readonly longest?: number;
   /** `arrow` at a line, `none` at a place. */
   readonly end?: 'arrow' | 'none';
 }
@@ -20,9 +22,10 @@ const AROUND = 24;
  * within 75 mm.
  */
 export function drawLeader(drawing: Drawing, at: Vec, text: string, options: LeaderOptions = {}): boolean {
-  const { role = 'dimension', height = 2.5, end = 'arrow' } = options;
+  const { role = 'dimension', height = 2.5, end = 'arrow', longest = Infinity } = options;
   const around = Array.from({ length: AROUND }, (_, i) => ((i + 0.5) * 2 * Math.PI) / AROUND);
   for (const length of LENGTHS) {
+    if (length > longest) break;
     for (const direction of [...(options.directions ?? []), ...around]) {
       const away = polar(direction);
       const elbow = step(at, away, length);

@@ -1,4 +1,4 @@
-import type { CheckLength, LineRole, ToolFact } from '../api.ts';
+import type { CheckLength, JointNote, LineRole, ToolFact } from '../api.ts';
 import { LINE_STYLES } from '../styles.ts';
 import { finest, precisionWords } from './check-precision.ts';
 import type { DimensionRow } from './dimensions.ts';
@@ -18,14 +18,26 @@ interface Noted {
   readonly checks: readonly CheckLength[];
   readonly left: readonly DimensionRow[];
   readonly facts: readonly ToolFact[];
+  readonly jointNotes: readonly JointNote[];
 }
 
 /** The blocks of notes beside a pattern, in the order in which they are placed. */
-export function noteBlocks(source: PatternSource, { checks, left, facts }: Noted): readonly NoteBlock[] {
+export function noteBlocks(
+  source: PatternSource,
+  { checks, left, facts, jointNotes }: Noted,
+): readonly NoteBlock[] {
   return [
     titleNotes(source),
     ...(checks.length === 0 ? [] : [checkNotes(source, checks)]),
     toolNotes(facts),
+    ...(jointNotes.length === 0
+      ? []
+      : [
+          noteBlock(
+            'Joints by number',
+            jointNotes.flatMap(({ mark, label }) => figureRows(label, mark)),
+          ),
+        ]),
     keyNotes(source),
     ...(left.length === 0
       ? []

@@ -6,7 +6,7 @@ import { findingBlocks } from './findings.ts';
 import { lineKey } from './line-key.ts';
 import { shapeOfMap, sheetMap } from './sheet-map.ts';
 import { tapingSteps } from './steps.ts';
-import { checkTable, factTable, toolTable } from './tables.ts';
+import { checkTable, factTable, jointTable, toolTable } from './tables.ts';
 
 const GUTTER = 8;
 const BETWEEN = 3.5;
@@ -83,6 +83,7 @@ function layWithMap(
     checkTable(pattern, meta.lengths, rightWidth),
     factTable(facts, rightWidth),
     toolTable(pattern, rightWidth),
+    jointTable(pattern, rightWidth),
   ].filter((block) => block !== undefined);
   const fits = (block: Block, column: Column): boolean => column.y - block.height >= body.minY;
   const wanted = [

@@ -56,6 +56,15 @@ export function toolTable({ toolFacts }: Pattern, width: number): Block | undefi
   );
 }
 
+/** Joints that stand on the sheets by number only, because their names found no room there. */
+export function jointTable({ jointNotes = [] }: Pattern, width: number): Block | undefined {
+  return table(
+    'Joints by number',
+    jointNotes.map(({ mark, label }) => ({ label, value: mark })),
+    width,
+  );
+}
+
 /** Labels on the left, figures on the right; a label without a figure takes the whole width. */
 function table(title: string, facts: PatternFacts['keyFacts'], width: number): Block | undefined {
   const rows = facts.map(({ label, value }) => ({

@@ -2,7 +2,8 @@ import { type Box, type Vec, vec } from '../../geometry/index.ts';
 import { MM_PER } from '../../measure/index.ts';
 import { GRAPHITE, type PageItem, THIN } from './ink.ts';
 import { polyline, words } from './items.ts';
-import { linesThrough, type Occupied, touches } from './occupied.ts';
+import { linesThrough, type Occupied, occupiedNear, touches } from './occupied.ts';
+import type { Work } from './work.ts';
 
 /** Room of a bar across its length, mm, and beyond its ends. */
 const BREADTH = 11;
@@ -12,7 +13,11 @@ const APART = 1.2;
 const TICKS = { end: 2.6, tenth: 1.8, small: 1 } as const;
 const SMALL = 1.8;
 /** Places for a bar are tried in steps of this, mm. */
-const STEP = 6;
+const STEP = 3;
+/** A line of the work's own outline in the way counts as so many; a free place that lies on the work as part of one. */
+const OUTLINE_WEIGHT = 3;
+const ON_THE_WORK = 0.5;
+const OTHER_BAR = 100;
 
 /** A bar on its baseline: 100 mm above it and 4 in below, or 50 mm and 2 in where paper is small. */
 export interface ScaleBar {
@@ -23,25 +28,33 @@ export interface ScaleBar {
 }
 
 /**
- * A scale bar along each direction of the page, inside a box, where the fewest lines are in the way; the one across near
- * the foot, the other near the left, when that is as good as elsewhere.
+ * A scale bar along each direction of the page, inside a box, off the work where there is room, else where the fewest
+ * lines are in the way; the one across near the foot, the other near the left, when that is as good as elsewhere. Both
+ * orders are tried, for the first one takes room from the second.
  */
 export function placeBars(
   room: Box,
-  occupied: Occupied,
+  drawn: { readonly occupied: Occupied; readonly work: Work },
   orientation: 'portrait' | 'landscape',
 ): readonly [ScaleBar, ScaleBar] {
-  const across = placeBar('across', room, occupied, undefined, orientation);
-  return [across, placeBar('up', room, occupied, boxOf(across), orientation)];
+  const near = { occupied: occupiedNear(drawn.occupied, room), work: drawn.work.near(room) };
+  const across = placeBar('across', room, near, undefined, orientation);
+  const up = placeBar('up', room, near, boxOf(across.bar), orientation);
+  if (across.cost + up.cost === 0) return [across.bar, up.bar];
+  const upFirst = placeBar('up', room, near, undefined, orientation);
+  const acrossThen = placeBar('across', room, near, boxOf(upFirst.bar), orientation);
+  return upFirst.cost + acrossThen.cost < across.cost + up.cost
+    ? [acrossThen.bar, upFirst.bar]
+    : [across.bar, up.bar];
 }
 
 function placeBar(
   direction: ScaleBar['direction'],
   room: Box,
-  occupied: Occupied,
+  { occupied, work }: { readonly occupied: Occupied; readonly work: Work },
   taken: Box | undefined,
   orientation: 'portrait' | 'landscape',
-): ScaleBar {
+): { readonly bar: ScaleBar; readonly cost: number } {
   const isAcross = direction === 'across';
   const extent = isAcross ? room.maxX - room.minX : room.maxY - room.minY;
   const mm = extent >= 4 * MM_PER.in + 2 * BEYOND ? 100 : 50;
@@ -59,15 +72,18 @@ function placeBar(
       );
       const bar: ScaleBar = { at, direction, mm, edgeOfPaper };
       const box = boxOf(bar);
-      const lines = linesThrough(occupied, box) + (taken !== undefined && touches(taken, box) ? 100 : 0);
-      if (lines < least) {
-        best = bar;
-        least = lines;
-        if (lines === 0) return bar;
-      }
+      const cost =
+        (taken !== undefined && touches(taken, box) ? OTHER_BAR : 0) +
+        linesThrough(occupied, box) +
+        OUTLINE_WEIGHT * work.linesThrough(box) +
+        (work.holds(box) ? ON_THE_WORK : 0);
+      if (cost >= least) continue;
+      best = bar;
+      least = cost;
+      if (cost === 0) return { bar, cost };
     }
   }
-  return best!;
+  return { bar: best!, cost: least };
 }
 
 /** The room that a bar takes with its figures. */

@@ -11,6 +11,7 @@ import { occupiedBy } from './occupied.ts';
 import { barItems, placeBars } from './scale-bars.ts';
 import { seamItems } from './seam-items.ts';
 import { stripItems } from './strip.ts';
+import { workOf } from './work.ts';
 
 /** Bars keep so far from the seams, mm, beyond the reach of their marks. */
 const BAR_INSET = 7;
@@ -42,7 +43,8 @@ export function sheetPage(
     maxX: cell.maxX - BAR_INSET,
     maxY: cell.maxY - BAR_INSET,
   };
-  const bars = placeBars(room, occupiedBy(pattern, sheet.toPage), plan.grid.orientation);
+  const drawn = { occupied: occupiedBy(pattern, sheet.toPage), work: workOf(pattern, sheet.toPage) };
+  const bars = placeBars(room, drawn, plan.grid.orientation);
   return {
     ...layout.page,
     printable: layout.printable,

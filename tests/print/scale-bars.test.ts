@@ -1,0 +1,58 @@
+import { describe, expect, test } from 'vitest';
+import type { Mark, Pattern } from '../../src/drawing/index.ts';
+import { type Box, type Edge, line, vec } from '../../src/geometry/index.ts';
+import { linesThrough, occupiedBy, touches } from '../../src/print/page/occupied.ts';
+import { boxOf, placeBars } from '../../src/print/page/scale-bars.ts';
+import { workOf } from '../../src/print/page/work.ts';
+import { leaningLeg } from './support/patterns.ts';
+
+const IN_PLACE = { turn: 0, shift: vec(0, 0), scale: 1, mirrored: false };
+const ROOM: Box = { minX: 0, minY: 0, maxX: 190, maxY: 270 };
+
+function loopRound({ minX, minY, maxX, maxY }: Box, role: 'part' | 'dimension', isHole = false): Mark {
+  const corners = [vec(minX, minY), vec(maxX, minY), vec(maxX, maxY), vec(minX, maxY)];
+  if (isHole) corners.reverse();
+  const tag = { id: 'side', role: 'routed' } as const;
+  const edges: Edge[] = corners.map((from, i) => line(from, corners[(i + 1) % 4]!, tag));
+  return { kind: 'path', role, closed: true, edges };
+}
+
+function barsOn(...marks: readonly Mark[]) {
+  const pattern: Pattern = { ...leaningLeg(), scene: { marks, box: ROOM } };
+  const occupied = occupiedBy(pattern, IN_PLACE);
+  const bars = placeBars(ROOM, { occupied, work: workOf(pattern, IN_PLACE) }, 'portrait');
+  return bars.map((bar) => ({ box: boxOf(bar), lines: linesThrough(occupied, boxOf(bar)) }));
+}
+
+describe('scale bars', () => {
+  test('stand beside the work where the sheet has room, not in it', () => {
+    const work = { minX: -50, minY: -50, maxX: 170, maxY: 240 };
+    const bars = barsOn(loopRound(work, 'part'));
+    for (const { box, lines } of bars) {
+      expect(lines).toBe(0);
+      expect(touches(box, work)).toBe(false);
+    }
+    expect(touches(bars[0]!.box, bars[1]!.box)).toBe(false);
+  });
+
+  test('an opening is no work', () => {
+    const opening = { minX: 10, minY: 10, maxX: 180, maxY: 260 };
+    const bars = barsOn(
+      loopRound({ minX: -50, minY: -50, maxX: 400, maxY: 400 }, 'part'),
+      loopRound(opening, 'part', true),
+    );
+    for (const { box, lines } of bars) {
+      expect(lines).toBe(0);
+      expect(box.minX > opening.minX && box.maxX < opening.maxX).toBe(true);
+    }
+  });
+
+  test('where all is work they stand clear of its outline, and cross other lines first', () => {
+    const strips = [40, 80, 120, 160, 200, 240].map((y) =>
+      loopRound({ minX: -50, minY: -50, maxX: 400, maxY: y }, 'dimension'),
+    );
+    const edge = { minX: -50, minY: 120, maxX: 400, maxY: 400 };
+    const bars = barsOn(...strips, loopRound(edge, 'part'));
+    for (const { box } of bars) expect(box.maxY < edge.minY || box.minY > edge.minY).toBe(true);
+  });
+});
