@@ -10,35 +10,28 @@ export {
 export { boundsOfEdge, boundsOfEdges, boundsOfRegions, joinBoxes } from './bounds.ts';
 export { clipEdges } from './clip/clip-edges.ts';
 export { clipEdgesToRegions } from './clip/clip-edges-to-regions.ts';
-export { arc, curvatureOf, directionAt, lengthOf, line, pointAt, reverseEdge, sweepOf } from './edge.ts';
-export type { ArcFit, EndDirections } from './fairing/arcs-along-cubic.ts';
-export type { Cubic } from './fairing/cubic.ts';
-export { type CombTooth, curvatureComb } from './fairing/curvature-comb.ts';
-export { type BattenFault, type BattenResult, fairBatten } from './fairing/fair-batten.ts';
+export { arc, directionAt, lengthOf, line, pointAt, reverseEdge, sweepOf } from './edge.ts';
+export { curvatureComb } from './fairing/curvature-comb.ts';
+export { fairBatten } from './fairing/fair-batten.ts';
 export { fitArcsToBezier } from './fairing/fit-arcs-to-bezier.ts';
-export {
-  type FitPointsOptions,
-  type FitPointsResult,
-  fitArcsToPoints,
-} from './fairing/fit-arcs-to-points.ts';
+export { fitArcsToPoints } from './fairing/fit-arcs-to-points.ts';
 export { intersectEdges } from './intersect/intersect-edges.ts';
-export type { EdgeIntersection, Meeting, SharedStretch } from './intersect/outcome.ts';
-export { distanceAlong, type PlaceAlong, placeAlong, pointAlong } from './measure/along.ts';
+export { distanceAlong, placeAlong, pointAlong } from './measure/along.ts';
 export { areaOfOutline, areaOfRegions } from './measure/area.ts';
-export { type Chord, chordAlong } from './measure/chord-along.ts';
+export { chordAlong } from './measure/chord-along.ts';
 export { locate } from './measure/locate.ts';
-export { centroidOfRegions, type Moments, momentsOfRegions } from './measure/moments.ts';
-export { type Nearest, nearestOnEdge, nearestOnEdges } from './measure/nearest.ts';
-export { type Neck, neckOf } from './measure/neck.ts';
+export { centroidOfRegions, momentsOfRegions } from './measure/moments.ts';
+export { nearestOnEdge, nearestOnEdges } from './measure/nearest.ts';
+export { neckOf } from './measure/neck.ts';
 export { perimeterOfOutline, perimeterOfRegions } from './measure/perimeter.ts';
-export { type TightPlace, tightPlaces } from './measure/tight-places.ts';
-export { type OffsetOptions, offsetRegions } from './offset/offset-regions.ts';
+export { tightPlaces } from './measure/tight-places.ts';
+export { offsetRegions } from './offset/offset-regions.ts';
 export { closeRegions, openRegions } from './offset/open-close.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
-export { readSvgDrawing, type SvgDrawing } from './svg-path/read-svg-drawing.ts';
-export { type ReadSvgPathOptions, readSvgPath, type SvgRun } from './svg-path/read-svg-path.ts';
+export { readSvgDrawing } from './svg-path/read-svg-drawing.ts';
+export { readSvgPath } from './svg-path/read-svg-path.ts';
 export { writeSvgPath } from './svg-path/write-svg-path.ts';
 export {
   ANGLE_TOLERANCE,
@@ -59,7 +52,6 @@ export {
   transformRegion,
   turnBy,
 } from './transform.ts';
-export type { Fault, FaultKind } from './validity/fault.ts';
 export { findFaults } from './validity/find-faults.ts';
 export { simplifyRegions } from './validity/simplify-regions.ts';
 export {
