@@ -9,6 +9,7 @@ import {
 } from '../sketch/index.ts';
 import type { Design } from './design-schema.ts';
 import { lengthStyleOf } from './length-style.ts';
+import { nameParameters } from './parameters-behind.ts';
 
 /** How problems call the form's text inside a design, until they are shown at their place in the design's own file. */
 const FORM = 'form';
@@ -28,7 +29,9 @@ export function sketchOfDesign(
   form: Form,
   values: Readonly<Record<string, ParameterValue>>,
 ): Result<Sketch> {
-  return inDesign(evaluateForm(form, values, { style: lengthStyleOf(design) }));
+  const sketch = evaluateForm(form, values, { style: lengthStyleOf(design) });
+  if (sketch.ok) return sketch;
+  return inDesign(fail(...sketch.problems.map((each) => nameParameters(each, form, design.parameters))));
 }
 
 function inDesign<T>(result: Result<T>): Result<T> {

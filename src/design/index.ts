@@ -8,6 +8,7 @@ export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
 export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.ts';
 export { type ReadOutlines, readOutlineSvg, writeOutlineSvg } from './outline-file/outline-svg.ts';
+export { nameParameters } from './parameters-behind.ts';
 export { metaOf, printOf } from './print-of-pattern.ts';
 export { type DesignFile, readDesign } from './read-design.ts';
 export { readResult } from './read-result.ts';

@@ -74,6 +74,13 @@ describe('wood left and lost', () => {
     expect(find(findings, 'routing.wood-left')!.severity).toBe('note');
   });
 
+  test('wood left or lost less than a sheet of paper is no finding', () => {
+    // (R − r)(√2 − 1) stands in a right-angled hollow of radius r: 0.083 mm for 9.3 under 9.5.
+    const left = check(partOf(hollowLeg(9.3)), bearingTooling(19));
+    expect(find(left, 'routing.wood-left')).toBeUndefined();
+    expect(find(left, 'routing.cutter-too-large')).toBeDefined();
+  });
+
   test('a cutter that could be larger is told so', () => {
     const cutters = cuttersOf(12.7, 19, 25);
     const findings = check(partOf(hollowLeg(10)), bearingTooling(12.7, { cutters }));
@@ -219,7 +226,62 @@ describe('openings', () => {
   });
 });
 
+describe('the words of findings', () => {
+  const INCHES = { unit: 'in', denominator: 32 } as const;
+  const inInches = (part: SketchedPart, tooling: Tooling) =>
+    checkPart(part, routePart(part, tooling), INCHES);
+  const inch = (value: number) => value * 25.4;
+
+  test('have lengths in the maker’s unit throughout, cures and the depth plan too', () => {
+    const tooling = bearingTooling(inch(0.75), { cutters: cuttersOf(inch(0.25), inch(0.5)), runOn: 30 });
+    const findings = inInches(partOf(hollowLeg(6.2)), tooling);
+    expect(findings.length).toBeGreaterThan(5);
+    for (const { message, cure } of findings) expect(`${message} ${cure ?? ''}`).not.toMatch(/\bmm\b/);
+    const large = find(findings, 'routing.cutter-too-large')!;
+    expect(large.message).toContain('The cutter of 3/4 in');
+    expect(large.cure).toContain('A cutter of 1/4 in would reach');
+    // Less than a step of the rule is not 0 in.
+    expect(find(findings, 'routing.wood-left')!.message).toMatch(/: 0\.\d+ in deep, 0\.\d+ in²/);
+  });
+
+  test('are in millimetres where nothing else is asked for', () => {
+    const findings = check(partOf(hollowLeg(6.2)), bearingTooling(19));
+    for (const { message } of findings) expect(message).not.toMatch(/\d in\b/);
+  });
+
+  test('call edges and openings as they are printed, while the edges keep their identities', () => {
+    const hole = reversed(
+      loopOf([
+        [100, 200, 'slot_1.low_side'],
+        [180, 200, 'slot_1.right'],
+        [180, 320, 'slot_1.top'],
+        [100, 320, 'slot_1.left'],
+      ]),
+    );
+    const outer = rectangle(300, 700, ends);
+    const part = partOf(outer, {
+      holes: [hole],
+      openings: [{ name: 'slot_1', label: 'Bolt slot', hole: 0, plunge: vec(140, 260) }],
+    });
+    const findings = check(part, bearingTooling(12));
+    expect(find(findings, 'routing.start-hole')!.message).toContain('for "Bolt slot": the bearing');
+    const sharp = find(findings, 'routing.sharp-inside-corner')!;
+    expect(sharp.edges[0]).toMatch(/^slot_1\./);
+    expect(sharp.message).toMatch(/corner at Bolt slot, (low side|right|top|left) is sharp/);
+  });
+});
+
 describe('grain, splay and saw', () => {
+  test('end grain breaks out at an outside corner only: inside an opening nothing is said of it', () => {
+    const part = partOf(rectangle(300, 700, ends), {
+      holes: [window(100, 200, 80, 120)],
+      openings: [openingAt(0, vec(140, 260))],
+    });
+    expect(find(check(part, bearingTooling(12)), 'routing.end-grain')).toBeUndefined();
+    const routed = find(check(partOf(rectangle(300, 700)), bearingTooling(12)), 'routing.end-grain')!;
+    expect([...routed.edges].sort()).toEqual(['foot', 'head']);
+  });
+
   test('the length cut against the grain is summed and its longest run pointed at', () => {
     const found = find(check(partOf(LEG), bearingTooling(19)), 'routing.against-grain')!;
     expect(found).toMatchObject({ severity: 'caution', edges: ['outer'] });
@@ -268,7 +330,8 @@ describe('grain, splay and saw', () => {
       return find(check(partOf(LEG, { centreLine: line }), bearingTooling(19)), 'part.splay-wide');
     };
     expect(leaning(15)).toBeUndefined();
-    expect(leaning(15.2)!.message).toContain('15.2°');
+    // Whatever the part is, it is called by its own label.
+    expect(leaning(15.2)!.message).toMatch(/^Part leans 15\.2° from plumb/);
     expect(leaning(90)).toBeUndefined();
   });
 
@@ -296,6 +359,14 @@ describe('grain, splay and saw', () => {
 });
 
 describe('the cautions for print', () => {
+  test('have figures of the maker’s unit', () => {
+    const inches = cautions(bearingTooling(12), { unit: 'in', denominator: 32 }).join(' ');
+    expect(inches).toContain('Grip at least 3/4 in of shank');
+    expect(inches).toContain('within 1/16 in to 1/8 in of the line');
+    expect(inches).not.toContain('mm');
+    expect(cautions(bearingTooling(12)).join(' ')).toContain('Grip at least 20 mm of shank');
+  });
+
   test('say how to feed on the machine in use and defer to makers and codes', () => {
     const byHand = cautions(bearingTooling(12));
     const onTable = cautions(bushingTooling(12, 20, { machine: 'table' }));

@@ -99,6 +99,27 @@ describe('start', () => {
     expect(existsSync(bench.path('a.json'))).toBe(false);
   });
 
+  it('says which parameters a check of the form speaks of, in the maker’s unit', async () => {
+    const args = ['--units', 'in', '--set', 'foot_width=4', 'knee_width=3 in'];
+    const { code, err } = await bench.run('start', 'knee-leg', '-o', 'a.json', ...args);
+    expect(code).toBe(2);
+    expect(err).toMatch(
+      /^the foot, 4 in, must not be wider than the leg at the knee, 3 in; it depends on foot_width = 4, knee_width = 3 in \(asked by the form, knee-leg\.yaml:\d+:\d+\)$/m,
+    );
+    // The least height of the base is calculated: named are the parameters that it comes from.
+    const low = await bench.run(
+      'start',
+      'knee-leg',
+      '-o',
+      'a.json',
+      '--set',
+      'overall_height=300 mm',
+      'arm_depth=200 mm',
+      'arm_end=100 mm',
+    );
+    expect(low.err).toMatch(/; it depends on overall_height = 300 mm, [^\n]*arm_depth = 200 mm \(asked/);
+  });
+
   it('keeps a design that is there already, unless told to replace it', async () => {
     await bench.run('start', 'splayed-leg', '-o', 'a.json');
     const again = await bench.run('start', 'knee-leg', '-o', 'a.json');

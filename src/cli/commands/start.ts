@@ -1,11 +1,13 @@
 import { basename } from 'node:path';
 import { type Command, Option } from 'commander';
-import { fail, ok, type Result } from '../../core/index.ts';
+import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import { readTextFile } from '../../design/files.ts';
 import {
   type Choice,
   type Design,
   defaultParameters,
+  lengthStyleOf,
+  nameParameters,
   readWorkshop,
   startDesign,
   type TypedPaper,
@@ -96,8 +98,10 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
   const parameters = { ...defaultParameters(form, units.length), ...asked.value };
   const values = readParameterValues(form, parameters, { unit: units.length });
   if (!values.ok) return values;
-  const sketch = evaluateForm(form, values.value);
-  if (!sketch.ok) return sketch;
+  const sketch = evaluateForm(form, values.value, { style: lengthStyleOf({ units }) });
+  if (!sketch.ok) {
+    return fail(...sketch.problems.map((each) => formLast(nameParameters(each, form, parameters))));
+  }
   return ok(
     startDesign({
       name: options.name ?? form.title,
@@ -111,6 +115,13 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
       paper: options.paper === undefined ? paper : { ...paper, size: readPaperSize(options.paper) },
     }),
   );
+}
+
+/** What was typed is at fault, not the form: its place in the form comes after what is wrong. */
+function formLast({ file, line, column, ...problem }: Problem): Problem {
+  if (file === undefined || line === undefined) return problem;
+  const place = [file, line, column].filter((step) => step !== undefined).join(':');
+  return { ...problem, message: `${problem.message} (asked by the form, ${place})` };
 }
 
 interface Outfit {
