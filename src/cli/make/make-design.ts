@@ -4,7 +4,7 @@ import type { Computed, Design, DesignFile, TypedPaper, WrittenResult } from '..
 import { computeInFile, designToWrite } from '../design-files.ts';
 import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
-import { changedSheets, droppedSheets } from './changed-sheets.ts';
+import { changedSheets, droppedSheets, patternsWithSameOutlines } from './changed-sheets.ts';
 import { type Letters, outputFiles, type PrintJob, printJob } from './output-files.ts';
 import { type DesignIdentity, identityWords, isSameDesign, staleFiles } from './output-folder.ts';
 import { everyView, type PatternChoice, requestPatterns } from './request-patterns.ts';
@@ -31,6 +31,8 @@ export interface Made {
   readonly since: boolean;
   /** With an earlier result: sheets in hand that are no longer part of a pattern. */
   readonly dropped: readonly string[];
+  /** With an earlier result: patterns whose outlines are as before. */
+  readonly sameOutlines: readonly string[];
 }
 
 export interface MakeTask {
@@ -67,12 +69,15 @@ export async function makeDesign(
   let done = 0;
   const total = jobs.length + 1;
   const printing = (words: string): void => onStep(done++, total, words);
-  const output =
+  const whole =
     choice.sheet === undefined
-      ? (await outputFiles(computed, { jobs, designFile: basename(path) }, letters, printing)).files
-      : await Promise.all(
-          jobs.map(async (job) => ({ path: job.file, content: await printJob(computed, job, letters) })),
-        );
+      ? await outputFiles(computed, { jobs, designFile: basename(path) }, letters, printing)
+      : undefined;
+  const output =
+    whole?.files ??
+    (await Promise.all(
+      jobs.map(async (job) => ({ path: job.file, content: await printJob(computed, job, letters) })),
+    ));
   const names = output.map((each) => each.path);
   const next = { design: identity, files: names };
   const stale = choice.sheet !== undefined ? ok([]) : staleFiles(terminal, folder, next);
@@ -88,7 +93,11 @@ export async function makeDesign(
   if (!written.ok) return written;
   const since = choice.since !== undefined;
   const dropped = droppedNames(computed, choice.since);
-  return ok({ computed, folder, files: names, jobs, pinned, since, dropped });
+  const sameOutlines =
+    whole === undefined || choice.since === undefined
+      ? []
+      : patternsWithSameOutlines(whole.result, choice.since);
+  return ok({ computed, folder, files: names, jobs, pinned, since, dropped, sameOutlines });
 }
 
 /** What to print: each pattern whole; with an earlier result also its changed sheets alone; or only the sheet asked for. */

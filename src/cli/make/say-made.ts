@@ -4,7 +4,7 @@ import type { Made } from './make-design.ts';
 
 /** Tells the maker what was written and what to print. */
 export function sayMade(terminal: Terminal, path: string, made: Made): void {
-  const { computed, folder, files, jobs, pinned, dropped, since } = made;
+  const { computed, folder, files, jobs, pinned, dropped, since, sameOutlines } = made;
   say(terminal, `${path} → ${folder}: ${files.length} file${files.length === 1 ? '' : 's'}.`);
   for (const job of jobs) {
     const { plan } = computed.patterns.find(({ pattern }) => pattern.name === job.pattern)!;
@@ -12,6 +12,13 @@ export function sayMade(terminal: Terminal, path: string, made: Made): void {
     const sheets = `${count} sheet${count === 1 ? '' : 's'} of ${plan.paper.name}`;
     const names = job.only?.map(({ row, place }) => `row ${row}, sheet ${place}`).join('; ');
     say(terminal, `  ${job.file}: ${names === undefined ? sheets : `${sheets}: ${names}`}`);
+    if (names === undefined) continue;
+    say(
+      terminal,
+      sameOutlines.includes(job.pattern)
+        ? '    outlines as before: only figures or words have changed'
+        : '    the outline, or how it lies on the sheets, has changed',
+    );
   }
   if (since && jobs.every(({ only }) => only === undefined)) say(terminal, '  No sheet has changed.');
   if (dropped.length > 0) say(terminal, `  no longer needed: ${dropped.join('; ')}`);
@@ -25,12 +32,16 @@ export function sayMade(terminal: Terminal, path: string, made: Made): void {
 }
 
 /** The same for a program to read. */
-export function summaryOf({ computed, folder, files, jobs, pinned, dropped }: Made): object {
+export function summaryOf({ computed, folder, files, jobs, pinned, dropped, sameOutlines }: Made): object {
   return {
     design: computed.design.name,
     folder,
     files,
-    prints: jobs.map(({ pattern, file, only }) => ({ pattern, file, ...(only ? { sheets: only } : {}) })),
+    prints: jobs.map(({ pattern, file, only }) => ({
+      pattern,
+      file,
+      ...(only ? { sheets: only, outline: sameOutlines.includes(pattern) ? 'same' : 'changed' } : {}),
+    })),
     pinned,
     dropped,
     findings: computed.findings.length,
