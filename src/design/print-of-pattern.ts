@@ -1,4 +1,5 @@
 import { cautions } from '../checks/index.ts';
+import { openingSizes } from '../drawing/index.ts';
 import { formatAngle, formatLength, type LengthStyle } from '../measure/index.ts';
 import type { PatternFacts, PatternPrint, PrintMeta } from '../print/index.ts';
 import type { KeyDimension } from '../sketch/index.ts';
@@ -30,6 +31,7 @@ export function printOf(
         label: dimension.label,
         value: figureOf(dimension, lengths),
       })),
+      ...openingSizes(part).map(({ label, size }) => ({ label, value: formatLength(size, lengths) })),
       { label: 'Thickness', value: formatLength(part.thickness, lengths) },
     ],
   };

@@ -2,7 +2,7 @@ import { fail, ok, type Result } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { Paper, PlanOptions, SheetGrid, SheetPlan } from './api.ts';
 import { chooseGrid } from './choose-grid.ts';
-import { contentOf } from './grid/content.ts';
+import { contentOf, readsBetterTurned } from './grid/content.ts';
 import { turnContent } from './grid/pieces.ts';
 import { straightTurns } from './grid/straight-turns.ts';
 import { layOutPage } from './page-layout.ts';
@@ -27,7 +27,7 @@ export function planRoll(pattern: Pattern, paper: Paper, { pinned }: PlanOptions
   const { window, page } = most.value;
   const used = { x: page.width - (window.maxX - window.minX), y: page.height - (window.maxY - window.minY) };
   const content = contentOf(pattern, true);
-  let best: { grid: SheetGrid; length: number; price: number } | undefined;
+  let best: { turn: number; length: number; price: number } | undefined;
   for (const turn of [0, Math.PI / 2, ...straightTurns(content)]) {
     const { box } = turnContent(content, turn);
     const width = box.maxX - box.minX;
@@ -36,9 +36,15 @@ export function planRoll(pattern: Pattern, paper: Paper, { pinned }: PlanOptions
     if (content.edges.length === 0 || width > page.width - used.x || length > paper.size.most) continue;
     const price = turn === 0 || turn === Math.PI / 2 ? length : length * (1 + WORTH_A_SLANT);
     if (best !== undefined && price >= best.price) continue;
-    best = { grid: centredGrid(paper, turn, box, content.centre, length), length, price };
+    best = { turn, length, price };
   }
-  if (best !== undefined) return planOnGrid(pattern, paper, best.grid, best.length);
+  if (best !== undefined) {
+    // Turned over the pattern needs the same room: so that most of it reads upright.
+    const turn = readsBetterTurned(content, best.turn) ? best.turn + Math.PI : best.turn;
+    const { box } = turnContent(content, turn);
+    const grid = centredGrid(paper, turn, box, content.centre, best.length);
+    return planOnGrid(pattern, paper, grid, best.length);
+  }
   const grid = chooseGrid(pattern, { ...paper, orientation: 'portrait' });
   return grid.ok ? planOnGrid(pattern, paper, grid.value) : grid;
 }

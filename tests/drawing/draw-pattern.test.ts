@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { drawPattern, type PatternView, type Scene } from '../../src/drawing/index.ts';
 import { boxOfText, cornersOf } from '../../src/drawing/layout/oriented-box.ts';
-import { distance, locate, type Region, vec } from '../../src/geometry/index.ts';
+import { openingSizes } from '../../src/drawing/pattern/opening-sizes.ts';
+import { arc, distance, line, locate, type Region, reverseEdge, vec } from '../../src/geometry/index.ts';
 import { MM_PER } from '../../src/measure/index.ts';
+import type { SketchedPart } from '../../src/sketch/index.ts';
 import {
   archedStretcher,
   kneeLeg,
@@ -376,6 +378,63 @@ test('the name of a joint stands at its line, or is said by number beside the dr
     if (note !== undefined && note.mark !== '') expect(onSheets).toContain(note.mark);
   }
 });
+
+test('an opening has its sizes in words where no dimension gives them, and a feed arrow inside it', () => {
+  const { part, routing } = slottedBoard(14);
+  const pattern = drawPattern(part, routing, patternOptions());
+  expect(openingSizes(part).map(({ label, size }) => `${label} ${size.toFixed(2)}`)).toEqual([
+    'Slot, length 90.00',
+    'Slot, width 14.00',
+  ]);
+  const texts = textsOf(pattern).map(({ text }) => text);
+  expect(texts).toContain('Slot, width');
+  const hole = [{ outer: { edges: [...part.region.holes[0]!.edges].reverse().map(reverseEdge) }, holes: [] }];
+  const inside = pattern.scene.marks.filter(
+    (mark) =>
+      mark.kind === 'path' &&
+      (mark.role === 'feed' || mark.role === 'against') &&
+      mark.edges.every(({ from, to }) => locate(hole, from) === 'inside' && locate(hole, to) === 'inside'),
+  );
+  // The plunge is three marks; an arrow is two more.
+  expect(inside.length).toBeGreaterThanOrEqual(5);
+});
+
+test('a size of an opening that a dimension gives is not said again', () => {
+  const { part } = slottedBoard(14);
+  const width = { kind: 'length', name: 'w', label: 'w', from: vec(100, 93), to: vec(100, 107) } as const;
+  const labels = (dimensions: SketchedPart['dimensions']) =>
+    openingSizes({ ...part, dimensions }).map(({ label }) => label);
+  expect(labels([{ ...width, value: 14 }])).toEqual(['Slot, length']);
+  // Another length of the part that happens to be the same says nothing of the slot.
+  const elsewhere = { ...width, from: vec(0, 0), to: vec(14, 0), value: 14 };
+  expect(labels([elsewhere])).toEqual(['Slot, length', 'Slot, width']);
+});
+
+/** A board 200 × 200 with a level slot 90 long in its middle, ends round. */
+function slottedBoard(width: number) {
+  const tag = (id: string) => ({ id, role: 'routed' }) as const;
+  const r = width / 2;
+  const [left, right] = [55 + r, 145 - r];
+  const corners = [vec(0, 0), vec(200, 0), vec(200, 200), vec(0, 200)];
+  const slot = [
+    line(vec(right, 100 - r), vec(left, 100 - r), tag('under')),
+    arc(vec(left, 100 - r), vec(left, 100 + r), vec(left, 100), -1, tag('left-end')),
+    line(vec(left, 100 + r), vec(right, 100 + r), tag('over')),
+    arc(vec(right, 100 + r), vec(right, 100 - r), vec(right, 100), -1, tag('right-end')),
+  ];
+  return withRouting({
+    ...splayedLeg().part,
+    region: {
+      outer: { edges: corners.map((from, i) => line(from, corners[(i + 1) % 4]!, tag(`side-${i}`))) },
+      holes: [{ edges: slot }],
+    },
+    corners: [],
+    joints: [],
+    dimensions: [],
+    openings: [{ name: 'slot', label: 'Slot', hole: 0, plunge: vec(100, 100) }],
+    centreLine: { from: vec(100, 0), to: vec(100, 200) },
+  });
+}
 
 test('seams are asked to keep off corners, joints and check targets', () => {
   const { part, routing } = splayedLeg();

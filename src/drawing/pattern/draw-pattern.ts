@@ -14,7 +14,7 @@ import { growBox, type OrientedBox, stretchInBox } from '../layout/oriented-box.
 import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
 import { chainOf, onChain } from './chain.ts';
 import { checkLengths, drawTargets } from './check-lengths.ts';
-import { drawDimensions } from './dimensions.ts';
+import { type DimensionRow, drawDimensions } from './dimensions.ts';
 import { drawFeed, drawTeeth } from './feed.ts';
 import { fixingMarks } from './fixings.ts';
 import { insideGrid } from './inside-grid.ts';
@@ -22,6 +22,7 @@ import { drawJointNames } from './joint-names.ts';
 import { drawLabels } from './labels.ts';
 import { mirrorPart, mirrorRouting } from './mirror.ts';
 import { noteBlocks } from './notes.ts';
+import { openingSizes } from './opening-sizes.ts';
 import { keepSideTicks, outlineMarks } from './outlines.ts';
 import { drawPartEnds } from './part-ends.ts';
 import { placeNotes } from './place-notes.ts';
@@ -29,7 +30,7 @@ import { plainOptions, plainPart } from './plain-words.ts';
 import { drawReferenceMarks } from './reference-marks.ts';
 import { drawResidueWords, hatchMarks } from './residue.ts';
 import { sharpCorners } from './sharp-corners.ts';
-import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
+import { type PatternSource, showsDifferences, showsPart, showsTemplate, writeLength } from './source.ts';
 import { type CentreFrame, centreFrame, drawStations, stationPitch } from './stations.ts';
 import { step, stroke } from './strokes.ts';
 import { drawTemplateLabels } from './template-labels.ts';
@@ -70,7 +71,7 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
     drawing.draw(centreLineMarks(frame, labels));
   }
   drawReferenceMarks(drawing, source);
-  const left = drawDimensions(drawing, source);
+  const left = [...drawDimensions(drawing, source), ...openingRows(source)];
   const jointNotes = drawJointNames(drawing, source);
   if (showsPart(source) || options.view === 'as-routed') drawFeed(drawing, source);
   if (showsTemplate(source)) drawTemplateLabels(drawing, source);
@@ -113,6 +114,10 @@ function sourceOf(part: SketchedPart, routing: Routing, given: PatternOptions): 
 /** Differences that a maker could neither see nor sand away are left out. */
 function worthShowing(routing: Routing): Routing {
   return { ...routing, differences: routing.differences.filter(({ reach }) => reach >= LEAST_DIFFERENCE) };
+}
+
+function openingRows({ part, options }: PatternSource): readonly DimensionRow[] {
+  return openingSizes(part).map(({ label, size }) => ({ label, figure: writeLength(size, options.lengths) }));
 }
 
 function middleLine({ minX, minY, maxX, maxY }: Box): SketchedPart['centreLine'] {

@@ -34,7 +34,19 @@ const TOOTH_PITCH = 5;
 const TOOTH = 1.8;
 const MOST_TEETH = 10_000;
 
+/** How an arrow is set: lengths and heights in mm. */
+interface Setting {
+  readonly longest: number;
+  readonly lanes: readonly number[];
+  readonly height: number;
+}
+
+const USUAL: Setting = { longest: ARROW, lanes: LANES, height: 2.5 };
+/** In an opening too narrow for the usual arrow a small one, without words where even they find no room. */
+const SMALL: Setting = { longest: 15, lanes: [5.5, 4, 3, 2.2], height: 1.8 };
+
 interface Run extends Chain {
+  readonly edge: string;
   readonly grain: FeedRun['grain'];
   /** 1 when the waste lies on the left of the feed, −1 on its right. */
   readonly waste: 1 | -1;
@@ -63,11 +75,24 @@ export function drawTeeth(drawing: Drawing, source: PatternSource): void {
  */
 export function drawFeed(drawing: Drawing, source: PatternSource): void {
   const machine = MACHINE[source.routing.tooling.machine];
-  for (const run of runsOf(source)) {
+  const shown = new Set<Run>();
+  const runs = runsOf(source);
+  for (const run of runs) {
     if (run.length < LEAST) continue;
     const count = Math.min(MOST_ARROWS, Math.max(1, Math.round(run.length / REPEAT)));
-    for (let i = 0; i < count; i++)
-      drawArrow(drawing, run, ((i + 0.5) * run.length) / count, wordsOf(run, machine));
+    for (let i = 0; i < count; i++) {
+      const middle = ((i + 0.5) * run.length) / count;
+      if (drawArrow(drawing, run, middle, wordsOf(run, machine), USUAL)) shown.add(run);
+    }
+  }
+  for (const hole of source.part.region.holes) {
+    const ids = new Set(hole.edges.map(({ tag }) => tag.id));
+    const own = runs.filter(({ edge }) => ids.has(edge));
+    if (own.some((run) => shown.has(run))) continue;
+    const longestFirst = [...own].sort((a, b) => b.length - a.length);
+    for (const words of ['feed', '']) {
+      if (longestFirst.some((run) => drawArrow(drawing, run, run.length / 2, [words], SMALL))) break;
+    }
   }
 }
 
@@ -89,17 +114,23 @@ function wordsOf(run: Run, machine: string): readonly string[] {
   }
 }
 
-function drawArrow(drawing: Drawing, run: Run, middle: number, words: readonly string[]): void {
-  const long = Math.min(ARROW, run.length * 0.75);
+function drawArrow(
+  drawing: Drawing,
+  run: Run,
+  middle: number,
+  words: readonly string[],
+  { longest, lanes, height }: Setting,
+): boolean {
+  const long = Math.min(longest, run.length * 0.75);
   const role = run.grain === 'against' ? 'against' : 'feed';
   for (const text of words) {
-    for (const lane of LANES) {
+    for (const lane of lanes) {
       for (const shift of [0, 22, -22, 44, -44, 66, -66]) {
         const at = middle + shift;
         if (at - long / 2 < 0 || at + long / 2 > run.length) continue;
         const shaft = besideChain(run, at - long / 2, at + long / 2, run.waste * lane);
         if (shaft === undefined || shaft.length === 0) continue;
-        const marks = arrowWithWords(run, shaft, at, lane, text, role);
+        const marks = arrowWithWords(run, shaft, at, lane, { text, height, role });
         const letters = marks.filter((mark) => mark.kind === 'text');
         const room = {
           centre: marks[0]!.kind === 'path' ? besidePoint(run, at, lane) : run.edges[0]!.from,
@@ -109,10 +140,11 @@ function drawArrow(drawing: Drawing, run: Run, middle: number, words: readonly s
         };
         if (!drawing.occupancy.isFree(room) || !letters.every((mark) => fits(drawing, mark))) continue;
         drawing.draw(marks);
-        return;
+        return true;
       }
     }
   }
+  return false;
 }
 
 function besidePoint(run: Run, at: number, lane: number): Vec {
@@ -125,8 +157,11 @@ function arrowWithWords(
   shaft: readonly Run['edges'][number][],
   at: number,
   lane: number,
-  text: string,
-  role: 'feed' | 'against',
+  {
+    text,
+    height,
+    role,
+  }: { readonly text: string; readonly height: number; readonly role: 'feed' | 'against' },
 ): readonly Mark[] {
   const tip = shaft.at(-1)!.to;
   const { direction } = onChain(run, at);
@@ -136,11 +171,13 @@ function arrowWithWords(
   const out = scale(leftOf(direction), run.waste);
   const up = leftOf(polar(angle));
   const isAbove = up.x * out.x + up.y * out.y > 0;
-  const baseline = isAbove ? lane + 1.7 : lane + 1.7 + 2.5;
+  const baseline = isAbove ? lane + 1.7 : lane + 1.7 + height;
   return [
     pathMark(role, shaft),
     pathMark(role, openHead(tip, heading, 2.6)),
-    textMark(text, besidePoint(run, at, baseline), { angle, align: 'middle', role }),
+    ...(text === ''
+      ? []
+      : [textMark(text, besidePoint(run, at, baseline), { height, angle, align: 'middle', role })]),
   ];
 }
 
@@ -159,11 +196,11 @@ function runsOf(source: PatternSource): readonly Run[] {
     if (last && follows && last.edge === run.edge && last.grain === run.grain) last.edges.push(run.path);
     else groups.push({ grain: run.grain, edge: run.edge, edges: [run.path] });
   }
-  return groups.map(({ grain, edges }) => {
+  return groups.map(({ grain, edge, edges }) => {
     const chain = chainOf(edges);
     const { at, direction } = onChain(chain, chain.length / 2);
     const beside = add(at, scale(leftOf(direction), 0.05));
     const waste = locate([source.part.region], beside) === 'inside' ? -1 : 1;
-    return { ...chain, grain, waste };
+    return { ...chain, edge, grain, waste };
   });
 }

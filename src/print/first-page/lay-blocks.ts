@@ -9,7 +9,8 @@ import { tapingSteps } from './steps.ts';
 import { checkTable, factTable, jointTable, toolTable } from './tables.ts';
 
 const GUTTER = 8;
-const BETWEEN = 3.5;
+/** Between blocks, mm: less where that saves a page. */
+const BETWEEN = [3.5, 2];
 /** A map at least so wide for its height takes the whole width of the page. */
 const WIDE_MAP = 1.3;
 /** A map no wider than this for its height stands beside the text, as a column of its own. */
@@ -40,7 +41,9 @@ export function layBlocks(
   meta: PrintMeta,
   calibration: Paper['calibration'],
 ): PageItem[][] {
-  const tries = MAP_HEIGHTS.map((mapHeight) => layWithMap(body, print, meta, { calibration, mapHeight }));
+  const tries = BETWEEN.flatMap((between) =>
+    MAP_HEIGHTS.map((mapHeight) => layWithMap(body, print, meta, { calibration, mapHeight, between })),
+  );
   return tries.find((pages) => pages.length === 1) ?? tries[0]!;
 }
 
@@ -48,14 +51,22 @@ function layWithMap(
   whole: Box,
   print: PatternPrint,
   meta: PrintMeta,
-  { calibration, mapHeight }: { readonly calibration: Paper['calibration']; readonly mapHeight: number },
+  {
+    calibration,
+    mapHeight,
+    between,
+  }: {
+    readonly calibration: Paper['calibration'];
+    readonly mapHeight: number;
+    readonly between: number;
+  },
 ): PageItem[][] {
   const { plan, pattern, facts } = print;
   const [found, ...foundToo] = findingBlocks(facts, whole.maxX - whole.minX, {
     first: FINDINGS_HEIGHT * (whole.maxY - whole.minY),
     further: whole.maxY - whole.minY,
   });
-  const body = found === undefined ? whole : { ...whole, maxY: whole.maxY - found.height - BETWEEN };
+  const body = found === undefined ? whole : { ...whole, maxY: whole.maxY - found.height - between };
   const width = body.maxX - body.minX;
   const height = body.maxY - body.minY;
   const shape = shapeOfMap(plan);
@@ -67,7 +78,7 @@ function layWithMap(
   const pages: PageItem[][] = [[]];
   const put = (block: Block, column: Column, page = pages.length - 1): void => {
     pages[page]!.push(...block.draw(vec(column.x, column.y)));
-    column.y -= block.height + BETWEEN;
+    column.y -= block.height + between;
   };
   if (found !== undefined) put(found, { x: whole.minX, y: whole.maxY });
   const leftColumn = { x: left, y: body.maxY };
@@ -103,10 +114,11 @@ function layWithMap(
   // Under both columns: few lines, and everything on one page for most parts.
   const full = body.maxX - left;
   const under = { x: left, y: Math.min(leftColumn.y, rightColumn.y) };
-  const broad = [
-    lineKey(pattern, full),
-    ...(meta.cautions.length > 0 ? [fineColumns('Before cutting', meta.cautions, full)] : []),
-  ];
+  const key = lineKey(pattern, full);
+  const cautions = meta.cautions.length > 0 ? [fineColumns('Before cutting', meta.cautions, full)] : [];
+  const together = [key, ...cautions].reduce((sum, { height }) => sum + height + between, -between);
+  // Where there is no room for both, what keeps fingers safe stays on the first page.
+  const broad = under.y - together >= body.minY ? [key, ...cautions] : [...cautions, key];
   for (const block of broad) {
     if (fits(block, under)) put(block, under);
     else further.push(block);
