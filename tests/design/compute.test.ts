@@ -80,6 +80,8 @@ describe('a computation', () => {
       'routing',
       'sheets',
     ]);
+    // Findings speak in the design's unit.
+    expect(stagesAdded(memo, changes[7]!(leg, 1))).toContain('findings');
     // A change back is known already.
     expect(stagesAdded(memo, leg)).toEqual([]);
   });
