@@ -45,7 +45,7 @@ const SLENDER = 2;
  * and a stop where the grain runs more across than along and nothing bridges it: an arm breaks off, a rail over a window
  * is held at both ends.
  */
-export const shortGrain: Rule = (part) => {
+export const shortGrain: Rule = (part, _, say) => {
   const { from, to } = part.centreLine;
   const whole = slopeAgainst(part.grain, subtract(to, from));
   if (whole >= GRAIN_SLOPE.caution) {
@@ -56,7 +56,7 @@ export const shortGrain: Rule = (part) => {
   if (steep.length === 0) return [];
   const worst = steep.reduce((a, b) => (b.slope > a.slope ? b : a));
   const edges = [...new Set(steep.flatMap((limb) => limb.edges))];
-  const where = `the limb between ${worst.edges.join(' and ')}`;
+  const where = `the limb between ${worst.edges.map((id) => say.edges([id])).join(' and ')}`;
   const breaksOff = steep.some((limb) => limb.parts && limb.slope > ACROSS);
   return [describe(part, worst.slope, breaksOff ? 'stop' : 'caution', edges, worst.at, where)];
 };

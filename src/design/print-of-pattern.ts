@@ -46,7 +46,7 @@ export function metaOf({ design, lengths, parts }: Computed): PrintMeta {
     revision: design.revision.index,
     date: design.revision.date,
     lengths,
-    cautions: tooling ? cautions(tooling) : [],
+    cautions: tooling ? cautions(tooling, lengths) : [],
   };
 }
 

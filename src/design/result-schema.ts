@@ -68,7 +68,17 @@ const partSchema = strictObject({
   name: nameText,
   label: z.string(),
   thickness: z.number().describe('mm'),
-  grain: z.number().describe('Direction in the part’s plane, rad'),
+  grain: z.number().describe('Direction in the part’s plane, rad, wherever no piece says otherwise'),
+  pieces: z
+    .array(
+      strictObject({
+        name: nameText,
+        label: z.string(),
+        leftOf: strictObject({ from: pointSchema, to: pointSchema }),
+        grain: z.number().describe('Direction in the part’s plane, rad'),
+      }),
+    )
+    .describe('Pieces glued on before shaping, each left of a line without ends, with a grain of its own'),
   up: z.number().describe('Direction in the part’s plane, rad'),
   quantity: strictObject({ left: z.int(), right: z.int() }),
   outline: regionSchema,

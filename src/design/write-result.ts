@@ -47,6 +47,12 @@ function partOf({ part, routing }: ComputedPart): WrittenResult['parts'][number]
     label: part.label,
     thickness: roundNumber(part.thickness),
     grain: roundNumber(part.grain),
+    pieces: (part.pieces ?? []).map(({ name, label, leftOf: { from, to }, grain }) => ({
+      name,
+      label,
+      leftOf: { from: writePoint(from), to: writePoint(to) },
+      grain: roundNumber(grain),
+    })),
     up: roundNumber(part.up),
     quantity: part.quantity,
     outline: writeRegion(part.region),
