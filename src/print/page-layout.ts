@@ -7,6 +7,8 @@ import { isAllowed, SCALE_REFUSED } from './calibrate.ts';
 export const STRIP_HEIGHT = 11;
 /** Less than this leaves no room beyond the seam line for half a matching mark, mm. */
 const LEAST_OVERLAP = 8;
+/** Share of a sheet that may overlap: with more, most of the paper shows what its neighbours show. */
+const MOST_OVERLAP = 1 / 3;
 /** Half the widest line, and a hair: lines on the border of the drawing must still print whole, mm. */
 const LINE_ROOM = 0.3;
 /** What a sheet must show at least, mm, for tiling to make sense. */
@@ -115,6 +117,15 @@ function problemsOf(paper: Paper, cell: Box): Problem[] {
       message: `Margins and overlap leave ${Math.round(room)} mm of ${paper.name} for the pattern; ${LEAST_STEP} mm is the least. Choose smaller margins, a smaller overlap or larger paper.`,
       found: `${Math.round(room)} mm`,
       expected: `${LEAST_STEP} mm or more`,
+    });
+  }
+  const most = Math.floor((room + overlap) * MOST_OVERLAP);
+  if (problems.length === 0 && overlap > most) {
+    problems.push({
+      code: 'paper.overlap',
+      message: `An overlap of ${overlap} mm is too much for ${paper.name}: ${most} mm is the most, a third of what a sheet shows.`,
+      found: `${overlap} mm`,
+      expected: `${most} mm or less`,
     });
   }
   return problems;

@@ -72,6 +72,7 @@ describe('the page', () => {
 
   test.each([
     ['an overlap without room for marks', { overlap: 3 }, 'paper.overlap'],
+    ['an overlap of more than a third of the sheet', { overlap: 80 }, 'paper.overlap'],
     ['a negative margin', { margins: allRound(-1) }, 'paper.margins'],
     ['margins that leave nothing', { margins: allRound(90) }, 'paper.no-room'],
     ['an overlap as large as the sheet', { overlap: 170 }, 'paper.no-room'],
