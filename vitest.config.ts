@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/bench/**'],
+    setupFiles: ['tests/setup.ts'],
     testTimeout: 60_000,
     pool: 'threads',
     coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'html'] },
