@@ -37,7 +37,7 @@ export const pinnedGridSchema = strictObject({
   paper: z.string().max(200),
   orientation: z.enum(['portrait', 'landscape']),
   /** Degrees, anticlockwise. */
-  turn: z.number(),
+  turn: z.number().min(-360).max(360),
   /** mm. */
-  shift: strictObject({ x: z.number(), y: z.number() }),
+  shift: strictObject({ x: z.number().min(-1e5).max(1e5), y: z.number().min(-1e5).max(1e5) }),
 });

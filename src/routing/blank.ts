@@ -1,4 +1,5 @@
 import {
+  circleOutline,
   directionAt,
   type Edge,
   line,
@@ -39,10 +40,19 @@ export function blankOf(outer: Outline, sawAllowance: number, endAllowance: numb
   const extended = extendOutline(outer, endAllowance, sawAllowance);
   const board = offsetRoutedEdges(extended, sawAllowance);
   // In the middle of a run nothing else carries the blank past a sawn or joint edge.
-  const margins = extended.passedOver
-    .filter(({ tag }) => tag.role === 'sawn' || tag.role === 'joint')
-    .map((edge) => sweptOut(edge, sawAllowance));
-  return margins.length === 0 ? board : uniteRegions(board, margins);
+  const margins = extended.passedOver.filter(isEnd).map((edge) => sweptOut(edge, sawAllowance));
+  const wood = [...margins, ...roundCorners(outer, sawAllowance)];
+  return wood.reduce<readonly Region[]>((blank, more) => uniteRegions(blank, [more]), board);
+}
+
+const isEnd = ({ tag }: Edge): boolean => tag.role === 'sawn' || tag.role === 'joint';
+
+/** The same allowance round every corner between two ends: what is left on them alone meets in a notch at the corner itself. */
+function roundCorners({ edges }: Outline, by: number): Region[] {
+  if (by === 0) return [];
+  return edges
+    .filter((edge, i) => isEnd(edge) && isEnd(edges[(i + 1) % edges.length]!))
+    .map(({ to, tag }) => ({ outer: circleOutline(to, by, tag, 1), holes: [] }));
 }
 
 /** What an edge passes over when it is moved out of the wood, square to its middle. */

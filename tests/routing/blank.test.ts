@@ -140,3 +140,20 @@ describe('places to hold the template', () => {
     expect(tapes(61)).toBe(4);
   });
 });
+
+test('keeps the allowance all round a corner between two ends that are not routed', () => {
+  const outer = loopOf([
+    [0, 0, 'foot', 'sawn'],
+    [80, 0, 'right'],
+    [80, 600, 'shoulder', 'joint'],
+    [80, 700, 'head', 'sawn'],
+    [0, 720, 'left'],
+  ]);
+  const part = partOf(outer);
+  const { blank } = routePart(part, bearingTooling(12, { sawAllowance: 1.5 }));
+  for (const { from } of outer.edges) {
+    expect(locate(blank, from)).toBe('inside');
+    const edges = blank.flatMap((region) => region.outer.edges);
+    expect(nearestOnEdges(edges, from).distance).toBeGreaterThan(1.5 - 1e-6);
+  }
+});

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { basename, extname, isAbsolute, join, normalize, relative } from 'node:path';
+import { basename, extname, join } from 'node:path';
 import { fail, ok, type Result } from '../../core/index.ts';
 import { readTextFile } from '../../design/files.ts';
 import { readResult, type WrittenResult } from '../../design/index.ts';
@@ -54,11 +54,13 @@ export function staleFiles(
     const message = `The folder holds the output of another design, ${identityWords(earlier.value)}. Choose another folder, or write over it with --force.`;
     return fail({ code: 'make.other-design', message, file: folder });
   }
-  return ok(files.filter((file) => !next.files.includes(file) && isInside(file)));
+  return ok(files.filter((file) => !next.files.includes(file) && isOurs(file, next.design.file)));
 }
 
-/** A result file may come from anywhere: only what lies in its own folder is ever taken away. */
-function isInside(file: string): boolean {
-  const steps = relative('.', normalize(file));
-  return steps !== '' && !steps.startsWith('..') && !isAbsolute(file) && !isAbsolute(steps);
+/** What this program writes, by name: patterns and their changed sheets, drawings, outlines to cut. */
+const OURS = /^(?:[a-z0-9_-]+\.pdf|(?:drawings|cutting)\/[a-z0-9_-]+\.svg)$/;
+
+/** A result file may come from anywhere: only what this program writes into its own folder is ever taken away. */
+function isOurs(file: string, design: string): boolean {
+  return file !== design && OURS.test(file.replaceAll('\\', '/'));
 }
