@@ -236,13 +236,23 @@ describe('make', () => {
     writeFileSync(bench.path('out/notes.txt'), 'the maker’s own');
     writeFileSync(bench.path('keep.txt'), 'outside');
     const result = bench.json('out/result.json');
-    result.files.push('../keep.txt', 'notes');
+    result.files.push('../keep.txt', 'notes', 'notes.txt');
     writeFileSync(bench.path('out/result.json'), JSON.stringify(result));
     await bench.run('make', 'desk.json', '-o', 'out', '--view', 'part');
     expect(files('out')).not.toContain('leg-template.pdf');
     expect(files('out')).toContain('leg-part.pdf');
     expect(existsSync(bench.path('out/notes.txt'))).toBe(true);
     expect(existsSync(bench.path('keep.txt'))).toBe(true);
+  });
+
+  it('never writes over the design itself', async () => {
+    const design = bench.read('desk.json');
+    mkdirSync(bench.path('same'));
+    writeFileSync(bench.path('same/result.json'), design);
+    const { code, err } = await bench.run('make', 'same/result.json', '-o', 'same', '--force');
+    expect(code).toBe(2);
+    expect(err).toContain('write over the design itself');
+    expect(bench.read('same/result.json')).toBe(design);
   });
 
   it('changes nothing, neither pack nor design, when one file cannot be written', async () => {

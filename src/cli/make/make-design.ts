@@ -79,6 +79,11 @@ export async function makeDesign(
       jobs.map(async (job) => ({ path: job.file, content: await printJob(computed, job, letters) })),
     ));
   const names = output.map((each) => each.path);
+  const own = names.find((name) => pathIn(terminal, join(folder, name)) === pathIn(terminal, path));
+  if (own !== undefined) {
+    const message = `The output would write over the design itself, ${own}. Choose another folder.`;
+    return fail({ code: 'make.over-design', message, file: path });
+  }
   const next = { design: identity, files: names };
   const stale = choice.sheet !== undefined ? ok([]) : staleFiles(terminal, folder, next);
   if (!stale.ok && choice.force !== true) return stale;
