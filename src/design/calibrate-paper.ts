@@ -24,7 +24,7 @@ export interface CalibrationTask {
 
 /**
  * The factors to print with from now on, from the sheet that was printed with the paper's present factors. A reading in
- * inches is of the bar in inches. Problems: a reading that is no length, an error beyond the limit, or the reading of
+ * inches is of the bar in inches, one near 100 mm or 4 in of the bar that stands on every sheet. Problems: a reading that is no length, an error beyond the limit, or the reading of
  * earlier the same day, which the factors have in them already.
  */
 export function calibratePaper(task: CalibrationTask): Result<{
@@ -97,7 +97,12 @@ function takenTwice(typed: string, axis: PaperAxis, factor: number): Problem {
   };
 }
 
-/** mm: what was read, and how long that bar is. */
+/** mm: the bars on every sheet of a pattern, 100 mm and 4 in. */
+const SHEET_BAR = { mm: 100, in: 4 * MM_PER.in } as const;
+/** A reading so near to the bar of a sheet is of that one, not of the longer bar of the calibration sheet. */
+const SURELY = 0.1;
+
+/** mm: what was read, and how long that bar is: the calibration sheet's, or that of a pattern's sheet. */
 function readBar(
   typed: string,
   bar: number,
@@ -105,6 +110,9 @@ function readBar(
 ): Result<{ readonly measured: number; readonly nominal: number }> {
   const read = parseLength(typed, { unit });
   if (!read.ok) return read;
-  const nominal = isInches(typed, unit) ? wholeInches(bar) * MM_PER.in : bar;
-  return ok({ measured: read.value, nominal });
+  const inches = isInches(typed, unit);
+  const own = inches ? wholeInches(bar) * MM_PER.in : bar;
+  const onSheets = inches ? SHEET_BAR.in : SHEET_BAR.mm;
+  const isOfSheet = Math.abs(read.value / onSheets - 1) < Math.min(SURELY, Math.abs(read.value / own - 1));
+  return ok({ measured: read.value, nominal: isOfSheet ? onSheets : own });
 }

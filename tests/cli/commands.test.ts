@@ -351,6 +351,13 @@ describe('calibrate', () => {
     expect(bench.json('a.json').paper.calibration.long).toBeCloseTo(10 / (10 + 1 / 64), 12);
   });
 
+  it('takes a reading near 100 mm or 4 in for the bar that stands on every sheet of a pattern', async () => {
+    await bench.run('calibrate', 'a.json', '--long', '99.7', '--short', '4 1/128 in');
+    const { long, short } = bench.json('a.json').paper.calibration;
+    expect(long).toBeCloseTo(100 / 99.7, 12);
+    expect(short).toBeCloseTo(4 / (4 + 1 / 128), 12);
+  });
+
   it('warns over half a percent, and refuses over one and a half', async () => {
     const warned = await bench.run('calibrate', 'a.json', '--long', '258 mm');
     expect(warned).toMatchObject({ code: 0, err: expect.stringContaining('caution: ') });
