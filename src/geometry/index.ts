@@ -30,6 +30,30 @@ export { closeRegions, openRegions } from './offset/open-close.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
+export type { Frame, Plane3, Vec3 } from './space/api.ts';
+export {
+  directionToFrame,
+  directionToWorld,
+  frameAlong,
+  planeToFrame,
+  planeToWorld,
+  pointToFrame,
+  pointToWorld,
+  WORLD,
+} from './space/frame.ts';
+export { flipPlane, heightOver, planeThrough } from './space/plane3.ts';
+export {
+  add3,
+  cross3,
+  distance3,
+  dot3,
+  length3,
+  scale3,
+  subtract3,
+  turn3,
+  unit3,
+  vec3,
+} from './space/vec3.ts';
 export { readSvgDrawing } from './svg-path/read-svg-drawing.ts';
 export { readSvgPath } from './svg-path/read-svg-path.ts';
 export { writeSvgPath } from './svg-path/write-svg-path.ts';

@@ -1,4 +1,4 @@
-import type { Region, Vec } from '../geometry/index.ts';
+import type { Region, Vec, Vec3 } from '../geometry/index.ts';
 
 /** A parameter's value in internal units: mm, rad, a plain number; the key of a choice; yes or no. */
 export type ParameterValue = number | string | boolean;
@@ -97,6 +97,94 @@ export interface SketchedPlane {
   readonly facing: number;
 }
 
+/** A flat face of a placed part, or of its copy on the other side of a middle plane. */
+export interface FaceOfPlace {
+  readonly place: string;
+  /** `face` and `back`: its show face and its back; otherwise the identity of a straight edge of its outline. */
+  readonly face: string;
+  readonly mirrored: readonly MirrorAcross[];
+}
+
+/** `left-right`: x changes its sign; `front-back`: y does. */
+export type MirrorAcross = 'left-right' | 'front-back';
+
+/** A plane in the world that parts are cut by; what it bounds lies on the side away from its normal. */
+export type BasePlane =
+  | { readonly kind: 'through'; readonly through: Vec3; readonly facing: Vec3 }
+  /** As the face of a part, its normal out of that part; moved out of it by `out` mm. */
+  | { readonly kind: 'face'; readonly of: FaceOfPlace; readonly out: number }
+  /** Halves the angle of two planes; of the two that do, the one whose normal is nearer to `facing`. */
+  | { readonly kind: 'mitre'; readonly between: readonly [string, string]; readonly facing: Vec3 };
+
+export interface TrimOfPlace {
+  readonly plane: string;
+  /** The part keeps what lies on the side of the plane's normal. */
+  readonly otherSide: boolean;
+}
+
+/** How one placed part becomes several: each step applies to all that the steps before it made. */
+export type CopyOfPlace =
+  | { readonly kind: 'mirror'; readonly across: MirrorAcross }
+  /** `count` in all, each a step (mm) beyond the last. */
+  | { readonly kind: 'repeat'; readonly count: number; readonly step: Vec3 }
+  /** `count` in all, turned about the plumb line through the middle of the base by equal parts of a full turn. */
+  | { readonly kind: 'turn'; readonly count: number };
+
+/** A part standing in the base: where its pin lies and which way its length and its face side look. */
+export interface PlacedSketch {
+  readonly name: string;
+  readonly label: string;
+  readonly part: string;
+  /** Point of the part's plane, on its face side, that `at` (mm, world) speaks of. */
+  readonly pin: Vec;
+  readonly at: Vec3;
+  /** World directions of any length: of the part's +y, and (as nearly as that allows) of its face side. */
+  readonly along: Vec3;
+  readonly face: Vec3;
+  /** Then turned about the pin, one after the other, about a world axis, rad. */
+  readonly turns: readonly { readonly about: 'x' | 'y' | 'z'; readonly by: number }[];
+  /** How deep under the pin its face side lies: 0, or half the thickness when the pin marks the middle of it, mm. */
+  readonly pinDepth: number;
+  readonly trims: readonly TrimOfPlace[];
+  readonly copies: readonly CopyOfPlace[];
+  /** Reckoned as a beam that carries the top, for sag. */
+  readonly beam: boolean;
+}
+
+export type JointKind = 'loose-tenons' | 'dowels' | 'mortise-and-tenon' | 'halved' | 'glued' | 'screwed';
+
+/** How two placed parts, and all their copies that touch, are joined. Of a mortise and tenon the first has the tenon. */
+export interface JointSketch {
+  readonly name: string;
+  readonly label: string;
+  readonly between: readonly [string, string];
+  readonly kind: JointKind;
+}
+
+/** What the base carries. The middle of its plan is the origin of the world. */
+export interface TopSketch {
+  readonly shape: 'rectangle' | 'round';
+  /** Along x and along y, mm; of a round top both are its diameter. */
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+  /** Height of its underside over the floor, mm. */
+  readonly level: number;
+}
+
+export type BaseUse = 'table' | 'desk' | 'bench' | 'stool';
+
+/** Parts standing in space, as a base form places them, in mm and rad. */
+export interface SketchedBase {
+  readonly use: BaseUse;
+  readonly top: TopSketch;
+  /** mm between the feet and the floor. */
+  readonly levellers: number;
+  readonly planes: Readonly<Record<string, BasePlane>>;
+  readonly places: readonly PlacedSketch[];
+  readonly joints: readonly JointSketch[];
+}
+
 /** A form evaluated at given parameters. */
 export interface Sketch {
   readonly form: string;
@@ -107,4 +195,6 @@ export interface Sketch {
   readonly points: Readonly<Record<string, Vec>>;
   readonly planes: Readonly<Record<string, SketchedPlane>>;
   readonly parts: readonly SketchedPart[];
+  /** Absent in a form of parts alone. */
+  readonly base?: SketchedBase;
 }
