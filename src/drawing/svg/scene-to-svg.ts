@@ -1,6 +1,7 @@
 import type { Box } from '../../geometry/index.ts';
 import type { LineRole, PathMark, Scene, TextMark } from '../api.ts';
 import { contoursOfText, type Lettering } from '../lettering/lettering.ts';
+import { fontSizeOf } from '../lettering/metrics.ts';
 import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
 import { INKS, LINE_STYLES, TINT_STRENGTH } from '../styles.ts';
 import { contourData, pathData, placeFrom, writeNumber } from './path-data.ts';
@@ -20,11 +21,12 @@ const DECIMALS = 4;
 const LETTER_DECIMALS = 3;
 
 /**
- * A drawing as one SVG at full size: width and height in millimetres, one unit of the view box a millimetre, text as
- * outlines, arcs as arcs. Every role of line is a group with the role's name as its id; lettering is one group by itself,
+ * A drawing as one SVG at full size: width and height in millimetres, one unit of the view box a millimetre, arcs as arcs. Text
+ * becomes outlines of the lettering given, or stays text, in the family `Legwright`, where none is: for screens and books, which bring
+ * the font along. Every role of line is a group with the role's name as its id; lettering is one group by itself,
  * so that a machine's operator can leave it out or engrave it. The same scene gives the same text.
  */
-export function sceneToSvg(scene: Scene, lettering: Lettering, options: SvgOptions = {}): string {
+export function sceneToSvg(scene: Scene, lettering: Lettering | undefined, options: SvgOptions = {}): string {
   const { cutting } = options;
   const marks =
     cutting === undefined
@@ -87,9 +89,14 @@ function pathGroups(marks: readonly PathMark[], page: Box, cutting: boolean): re
   });
 }
 
-/** All lettering as filled outlines, each text named by what it says. */
-function letterGroup(marks: readonly TextMark[], page: Box, lettering: Lettering): readonly string[] {
+/** All lettering: filled outlines, each text named by what it says, or text. */
+function letterGroup(
+  marks: readonly TextMark[],
+  page: Box,
+  lettering: Lettering | undefined,
+): readonly string[] {
   if (marks.length === 0) return [];
+  if (lettering === undefined) return textGroup(marks, page);
   const place = placeFrom({ x: page.minX, y: page.maxY }, LETTER_DECIMALS);
   const paths = marks.map((mark) => {
     const data = contourData(contoursOfText(lettering, mark), place);
@@ -97,6 +104,22 @@ function letterGroup(marks: readonly TextMark[], page: Box, lettering: Lettering
     return `<path aria-label="${escapeXml(mark.text)}" fill="${ink}" d="${data}"/>`;
   });
   return [`<g id="lettering" stroke="none">\n${paths.join('\n')}\n</g>`];
+}
+
+const ANCHORS = { left: 'start', middle: 'middle', right: 'end' } as const;
+
+function textGroup(marks: readonly TextMark[], page: Box): readonly string[] {
+  const texts = marks.map((mark) => {
+    const x = writeNumber(mark.at.x - page.minX, LETTER_DECIMALS);
+    const y = writeNumber(page.maxY - mark.at.y, LETTER_DECIMALS);
+    const turn =
+      mark.angle === 0 ? '' : ` rotate(${writeNumber((-mark.angle * 180) / Math.PI, LETTER_DECIMALS)})`;
+    const size = writeNumber(fontSizeOf(mark.height), LETTER_DECIMALS);
+    const weight = mark.weight === 'semibold' ? ' font-weight="600"' : '';
+    const ink = INKS[LINE_STYLES[mark.role].ink];
+    return `<text transform="translate(${x} ${y})${turn}" font-size="${size}"${weight} text-anchor="${ANCHORS[mark.align]}" fill="${ink}">${escapeXml(mark.text)}</text>`;
+  });
+  return [`<g id="lettering" font-family="Legwright">\n${texts.join('\n')}\n</g>`];
 }
 
 function grow(box: Box, by: number): Box {

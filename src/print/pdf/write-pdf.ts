@@ -1,8 +1,10 @@
 import PDFDocument from 'pdfkit';
 import { toBytes } from 'pdfkit/output';
 import type { PrintFonts } from '../api.ts';
+import type { PagePicture } from '../book/api.ts';
 import type { Page } from '../page/ink.ts';
 import { FONT_NAMES, POINTS_PER_MM, writePage } from './write-page.ts';
+import { writePicture } from './write-picture.ts';
 
 export interface PdfFacts {
   readonly title: string;
@@ -25,7 +27,7 @@ interface DocumentRoot {
  * the wish not to be scaled. The same pages and facts give the same bytes.
  */
 export async function writePdf(
-  pages: readonly Page[],
+  pages: readonly (Page & { readonly pictures?: readonly PagePicture[] })[],
   facts: PdfFacts,
   fonts: PrintFonts,
 ): Promise<Uint8Array> {
@@ -58,7 +60,10 @@ export async function writePdf(
   return bytes;
 }
 
-function addPages(document: PDFKit.PDFDocument, pages: readonly Page[]): void {
+function addPages(
+  document: PDFKit.PDFDocument,
+  pages: readonly (Page & { readonly pictures?: readonly PagePicture[] })[],
+): void {
   let chapter: { readonly name: string; readonly item: PDFKit.PDFOutline } | undefined;
   for (const page of pages) {
     const width = page.width * POINTS_PER_MM;
@@ -70,6 +75,7 @@ function addPages(document: PDFKit.PDFDocument, pages: readonly Page[]): void {
     data.BleedBox = box;
     data.TrimBox = box;
     writePage(document, page);
+    for (const picture of page.pictures ?? []) writePicture(document, picture, page.height);
     if (chapter?.name !== page.chapter) {
       const item = document.outline.addItem(page.chapter, WHOLE_PAGE);
       chapter = { name: page.chapter, item };

@@ -1,0 +1,47 @@
+import type { Scene } from '../../drawing/index.ts';
+
+/** A column of a table: its head, how its cells stand, and its share of the width (1 when absent). */
+export interface BookColumn {
+  readonly head: string;
+  readonly align?: 'left' | 'right';
+  readonly share?: number;
+}
+
+/** What a chapter of the shop book is made of, in the order in which it is read. */
+export type BookBlock =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'list'; readonly items: readonly string[]; readonly numbered: boolean }
+  /** A cell of several lines has line breaks in it. A row whose first cell is the only one spans the table. */
+  | {
+      readonly kind: 'table';
+      readonly columns: readonly BookColumn[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  /** A drawing whose millimetres are the paper's; drawn smaller only where it is larger than the page. */
+  | { readonly kind: 'drawing'; readonly scene: Scene; readonly caption?: string }
+  /** Lines to write on. */
+  | { readonly kind: 'room'; readonly lines: number };
+
+export interface BookChapter {
+  readonly title: string;
+  readonly blocks: readonly BookBlock[];
+  /** Begins on a page of its own. */
+  readonly newPage: boolean;
+}
+
+/** The printed set that a base is built from, in the order of work. */
+export interface ShopBook {
+  readonly title: string;
+  readonly about: string;
+  readonly chapters: readonly BookChapter[];
+}
+
+/** A drawing as it lies on a page: SVG in the paper's millimetres, its upper left corner (mm, y up). */
+export interface PagePicture {
+  readonly svg: string;
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
