@@ -44,7 +44,10 @@ const GRAVITY: Record<Severity, number> = { stop: 0, caution: 1, note: 2 };
  * `lengths` writes them, in millimetres unless given. */
 export function checkPart(part: SketchedPart, routing: Routing, lengths?: LengthStyle): Finding[] {
   const say = partWords(part, lengths);
-  return RULES.flatMap((rule) => rule(part, routing, say)).sort(
-    (a, b) => GRAVITY[a.severity] - GRAVITY[b.severity],
-  );
+  return bySeverity(RULES.flatMap((rule) => rule(part, routing, say)));
+}
+
+/** The gravest first, otherwise in the order given. */
+export function bySeverity(findings: readonly Finding[]): Finding[] {
+  return findings.toSorted((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]);
 }

@@ -1,3 +1,4 @@
 export { cautions } from './cautions.ts';
+export { checkHands } from './check-hands.ts';
 export { checkPart } from './check-part.ts';
-export { edgeName } from './part-words.ts';
+export { edgeNames } from './part-words.ts';

@@ -14,7 +14,7 @@ export function partWords(part: Pick<SketchedPart, 'openings'>, style?: LengthSt
   return {
     ...lengthWords(style),
     edges: (ids) => {
-      const names = ids.map((id) => edgeName(id, part));
+      const names = edgeNames(ids, part);
       return names.join(names.some((name) => name.includes(',')) ? '; ' : ', ');
     },
     opening: (name) => {
@@ -24,8 +24,13 @@ export function partWords(part: Pick<SketchedPart, 'openings'>, style?: LengthSt
   };
 }
 
+/** Edges by their names, each once: several edges may be printed by one name. */
+export function edgeNames(ids: readonly string[], part: Pick<SketchedPart, 'openings'>): readonly string[] {
+  return [...new Set(ids.map((id) => edgeName(id, part)))];
+}
+
 /** An edge as makers read it: `Bolt hole, rim` for an opening's, `knee joint` for `knee_joint`. */
-export function edgeName(id: string, { openings }: Pick<SketchedPart, 'openings'>): string {
+function edgeName(id: string, { openings }: Pick<SketchedPart, 'openings'>): string {
   const opening = openings.find(({ name }) => id.startsWith(`${name}.`));
   if (opening === undefined) return spaced(id);
   return `${opening.label}, ${spaced(id.slice(opening.name.length + 1))}`;

@@ -1,4 +1,4 @@
-import { edgeName } from '../checks/index.ts';
+import { edgeNames } from '../checks/index.ts';
 import type { Finding } from '../core/index.ts';
 import type { Computed } from '../design/index.ts';
 import { quantityWords } from './quantity-words.ts';
@@ -43,7 +43,7 @@ const PLACE_WIDTH = 22;
 
 function placeWords({ edges, part: of }: Finding, parts: Computed['parts']): string {
   const openings = parts.find(({ part }) => part.name === of)?.part.openings ?? [];
-  const names = edges.map((id) => edgeName(id, { openings }));
+  const names = edgeNames(edges, { openings });
   const apart = names.some((name) => name.includes(',')) ? '; ' : ', ';
   const [first, ...others] = names;
   if (first === undefined) return '';
@@ -52,5 +52,5 @@ function placeWords({ edges, part: of }: Finding, parts: Computed['parts']): str
     if ([...shown, name].join(apart).length > PLACE_WIDTH) break;
     shown.push(name);
   }
-  return shown.length < edges.length ? `${shown.join(apart)} …` : shown.join(apart);
+  return shown.length < names.length ? `${shown.join(apart)} …` : shown.join(apart);
 }

@@ -14,6 +14,8 @@ export interface Finding {
   readonly severity: Severity;
   /** The part's name, where one part is meant. */
   readonly part?: string;
+  /** The hand of the part that it holds for, where the hands differ; all of them when absent. */
+  readonly hand?: 'left' | 'right' | 'as drawn' | 'mirrored';
   /** Identities of the edges it speaks of. */
   readonly edges: readonly string[];
   /** Place in the part's plane, mm. */

@@ -1,7 +1,7 @@
-import { checkPart } from '../checks/index.ts';
+import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
-import { routePart, type Tooling } from '../routing/index.ts';
+import { handsOf, routePart, type Tooling } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
 import type { Computed, ComputedPart, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
@@ -50,7 +50,10 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
   );
   const parts = sketch.value.parts.map((part) => {
     announce(`routing of ${part.label}`);
-    return routeIn(part, tooling.value, memo);
+    const asked = [...design.patterns, ...requests, ...drawingRequests].filter(
+      (each) => each.part === part.name,
+    );
+    return routeIn(part, tooling.value, asked, memo);
   });
   const stageOf = (request: PatternRequest): PatternStage => ({
     design,
@@ -91,21 +94,28 @@ function sketchIn(design: Design, memo: Memo): Result<Sketch> {
   });
 }
 
-function routeIn(part: SketchedPart, tooling: Tooling, memo: Memo): ComputedPart {
-  return {
-    part,
-    routing: remember(memo, { stage: 'routing', inputs: [part, tooling] }, () => routePart(part, tooling)),
-  };
+function routeIn(
+  part: SketchedPart,
+  tooling: Tooling,
+  asked: readonly PatternRequest[],
+  memo: Memo,
+): ComputedPart {
+  const routing = remember(memo, { stage: 'routing', inputs: [part, tooling] }, () =>
+    routePart(part, tooling),
+  );
+  const turned = asked.map(({ mirrored }) => mirrored);
+  return { part, routing, hands: handsOf(part, routing, turned) };
 }
 
 function findingsIn(
-  { part, routing }: ComputedPart,
+  { part, hands }: ComputedPart,
   tooling: Tooling,
   lengths: LengthStyle,
   memo: Memo,
 ): readonly Finding[] {
-  return remember(memo, { stage: 'findings', inputs: [part, tooling, lengths] }, () =>
-    checkPart(part, routing, lengths),
+  const made = hands.map(({ name }) => name);
+  return remember(memo, { stage: 'findings', inputs: [part, tooling, lengths, made] }, () =>
+    checkHands(hands, lengths),
   );
 }
 

@@ -2,7 +2,7 @@ import type { Finding } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import type { SheetPlan } from '../print/index.ts';
-import type { Routing } from '../routing/index.ts';
+import type { Hand, Routing } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
 
@@ -17,6 +17,8 @@ export interface Wanted {
 export interface ComputedPart {
   readonly part: SketchedPart;
   readonly routing: Routing;
+  /** As each of its hands is made, the one as drawn first. */
+  readonly hands: readonly Hand[];
 }
 
 export interface ComputedPattern {

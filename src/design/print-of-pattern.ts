@@ -10,7 +10,8 @@ export function printOf(
   { parts, lengths, findings }: Computed,
   { request, pattern, plan }: ComputedPattern,
 ): PatternPrint {
-  const { part } = parts.find((each) => each.part.name === request.part)!;
+  const { part, hands } = parts.find((each) => each.part.name === request.part)!;
+  const own = hands.find(({ mirrored }) => mirrored === request.mirrored)!.name;
   const handed = part.quantity.right > 0;
   const isRight = request.mirrored && handed;
   const others = isRight ? part.quantity.left : part.quantity.right;
@@ -21,8 +22,8 @@ export function printOf(
     ...(others > 0 && handed
       ? { other: { hand: isRight ? 'left hand' : 'right hand', quantity: others } }
       : {}),
-    findings: findings.flatMap(({ part: about, severity, message, cure }) =>
-      severity === 'note' || (about !== undefined && about !== part.name)
+    findings: findings.flatMap(({ part: about, hand, severity, message, cure }) =>
+      severity === 'note' || (about !== undefined && about !== part.name) || (hand ?? own) !== own
         ? []
         : [{ severity, words: cure === undefined ? message : `${message} ${cure}` }],
     ),

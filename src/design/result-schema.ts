@@ -8,12 +8,17 @@ export const RESULT_VERSION = 1;
 
 const quantitySchema = strictObject({ value: z.number(), unit: z.enum(['mm', 'rad', 'mm2', 'none']) });
 
+const handSchema = z
+  .enum(['left', 'right', 'as drawn', 'mirrored'])
+  .describe('A part without hands is made as drawn or, where a pattern of it is asked for so, mirrored');
+
 const findingSchema = strictObject({
   code: z.string(),
   severity: z.enum(['stop', 'caution', 'note']),
   part: nameText.optional(),
+  hand: handSchema.optional().describe('The one hand it holds for; every hand of the part when absent'),
   edges: z.array(nameText).describe('Identities of the edges it speaks of'),
-  at: pointSchema.optional().describe('Place in the part’s own plane, mm'),
+  at: pointSchema.optional().describe('Place in the part’s own plane as drawn, mm'),
   message: z.string(),
   measured: quantitySchema.optional(),
   limit: quantitySchema.optional(),
@@ -26,6 +31,14 @@ const cutterSchema = strictObject({
   cuttingLength: z.number(),
   shank: z.number().optional(),
 });
+
+const feedSchema = z.array(
+  strictObject({
+    edge: nameText,
+    grain: z.enum(['with', 'against', 'neutral', 'end']),
+    path: edgeSchema.describe('In the direction in which the tool is fed'),
+  }),
+);
 
 const routingSchema = strictObject({
   offset: z.number().describe('(guide − cutter) / 2, mm'),
@@ -51,13 +64,7 @@ const routingSchema = strictObject({
       }),
     )
     .describe('Where what the cutter leaves differs from the part drawn'),
-  feed: z.array(
-    strictObject({
-      edge: nameText,
-      grain: z.enum(['with', 'against', 'neutral', 'end']),
-      path: edgeSchema.describe('In the direction in which the tool is fed'),
-    }),
-  ),
+  feed: feedSchema.describe('Of the part as drawn; `hands` has that of each hand'),
   tightest: strictObject({ radius: z.number(), at: pointSchema, edge: nameText }).optional(),
   largestCutter: cutterSchema.optional(),
   blade: strictObject({ width: z.number(), leastRadius: z.number() }).optional(),
@@ -81,6 +88,18 @@ const partSchema = strictObject({
     .describe('Pieces glued on before shaping, each left of a line without ends, with a grain of its own'),
   up: z.number().describe('Direction in the part’s plane, rad'),
   quantity: strictObject({ left: z.int(), right: z.int() }),
+  hands: z
+    .array(
+      strictObject({
+        name: handSchema,
+        mirrored: z.boolean(),
+        quantity: z.int(),
+        feed: feedSchema.describe('In the plane of this hand: turned over where it is mirrored'),
+      }),
+    )
+    // Results of earlier versions have none.
+    .optional()
+    .describe('The hands that it is made in; the cutter turns one way, so that each has its own feed'),
   outline: regionSchema,
   dimensions: z.array(
     strictObject({

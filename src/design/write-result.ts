@@ -1,7 +1,7 @@
 import type { Finding } from '../core/index.ts';
 import { type Region, type Similarity, STAY, transformRegion, type Vec } from '../geometry/index.ts';
 import type { Sheet } from '../print/index.ts';
-import type { Routing } from '../routing/index.ts';
+import type { Hand, Routing } from '../routing/index.ts';
 import type { Computed, ComputedPart, ComputedPattern } from './computed.ts';
 import { roundNumber, writeEdge, writePoint, writeRegion } from './region-schema.ts';
 import { RESULT_VERSION, type WrittenResult } from './result-schema.ts';
@@ -16,6 +16,8 @@ export interface ResultFiles {
 }
 
 const NO_FILES: ResultFiles = { patterns: new Map(), all: [] };
+
+type WrittenHand = NonNullable<WrittenResult['parts'][number]['hands']>[number];
 
 /** A computation as other programs read it. */
 export function resultOf(computed: Computed, files: ResultFiles = NO_FILES): WrittenResult {
@@ -41,7 +43,7 @@ export function resultOf(computed: Computed, files: ResultFiles = NO_FILES): Wri
   };
 }
 
-function partOf({ part, routing }: ComputedPart): WrittenResult['parts'][number] {
+function partOf({ part, routing, hands }: ComputedPart): WrittenResult['parts'][number] {
   return {
     name: part.name,
     label: part.label,
@@ -55,6 +57,7 @@ function partOf({ part, routing }: ComputedPart): WrittenResult['parts'][number]
     })),
     up: roundNumber(part.up),
     quantity: part.quantity,
+    hands: hands.map(handOf),
     outline: writeRegion(part.region),
     dimensions: part.dimensions.map(({ kind, name, label, value }) => ({
       kind,
@@ -64,6 +67,14 @@ function partOf({ part, routing }: ComputedPart): WrittenResult['parts'][number]
     })),
     routing: routingOf(routing),
   };
+}
+
+function handOf({ name, mirrored, quantity, routing }: Hand): WrittenHand {
+  return { name, mirrored, quantity, feed: feedOf(routing) };
+}
+
+function feedOf({ feed }: Routing): WrittenHand['feed'] {
+  return feed.map(({ edge, grain, path }) => ({ edge, grain, path: writeEdge(path) }));
 }
 
 function routingOf(routing: Routing): WrittenResult['parts'][number]['routing'] {
@@ -86,7 +97,7 @@ function routingOf(routing: Routing): WrittenResult['parts'][number]['routing'] 
       edges,
       region: writeRegion(region),
     })),
-    feed: routing.feed.map(({ edge, grain, path }) => ({ edge, grain, path: writeEdge(path) })),
+    feed: feedOf(routing),
     ...(tightest && {
       tightest: {
         radius: roundNumber(tightest.radius),

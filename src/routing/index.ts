@@ -1,5 +1,7 @@
 export type * from './api.ts';
 export { planDepth } from './depth/plan-depth.ts';
 export { guideDiameter } from './guide.ts';
+export { type Hand, handsOf } from './hands.ts';
+export { flipPoint, mirrorRouting } from './mirror-routing.ts';
 export { routePart } from './route-part.ts';
 export { type LengthWords, lengthWords } from './words.ts';

@@ -6,8 +6,8 @@ import {
   type Region,
   type Vec,
 } from '../../geometry/index.ts';
-import type { Routing } from '../../routing/index.ts';
-import type { SketchedPart } from '../../sketch/index.ts';
+import { mirrorRouting, type Routing } from '../../routing/index.ts';
+import { mirrorPart, type SketchedPart } from '../../sketch/index.ts';
 import type { Mark, Pattern, PatternOptions } from '../api.ts';
 import { createDrawing, type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
 import { growBox, type OrientedBox, stretchInBox } from '../layout/oriented-box.ts';
@@ -20,7 +20,6 @@ import { fixingMarks } from './fixings.ts';
 import { insideGrid } from './inside-grid.ts';
 import { drawJointNames } from './joint-names.ts';
 import { drawLabels } from './labels.ts';
-import { mirrorPart, mirrorRouting } from './mirror.ts';
 import { noteBlocks } from './notes.ts';
 import { openingSizes } from './opening-sizes.ts';
 import { keepSideTicks, outlineMarks } from './outlines.ts';

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { mirrorPart, mirrorRouting } from '../../src/drawing/pattern/mirror.ts';
 import {
   areaOfRegions,
   directionAt,
@@ -10,6 +9,8 @@ import {
   scale,
   vec,
 } from '../../src/geometry/index.ts';
+import { mirrorRouting } from '../../src/routing/index.ts';
+import { mirrorPart } from '../../src/sketch/index.ts';
 import { kneeLeg, panelLeg, splayedLeg } from '../cases/pattern-cases.ts';
 
 test.each([
