@@ -59,11 +59,17 @@ export { readSvgPath } from './svg-path/read-svg-path.ts';
 export { writeSvgPath } from './svg-path/write-svg-path.ts';
 export {
   ANGLE_TOLERANCE,
+  CONTACT_AREA,
+  CONTACT_TOLERANCE,
+  CONTACT_TURN,
   FAIRING_TOLERANCE,
   FIGURE_ROUNDING,
   POSITION_TOLERANCE,
   RESIDUE_TOLERANCE,
+  SAME_MADE,
+  SECTION_TOLERANCE,
   SMOOTH_TURN,
+  SQUARE_TURN,
   STRAIGHT_RADIUS,
 } from './tolerance.ts';
 export {

@@ -44,3 +44,24 @@ export const SMOOTH_TURN = 0.02;
  * of rounding (1e-16 a step), far below what anyone types.
  */
 export const FIGURE_ROUNDING = 1e-12;
+
+/** Faces of two parts standing nearer to each other than this (mm), or further into each other, touch: half of what a pattern promises. */
+export const CONTACT_TOLERANCE = 0.01;
+
+/** Faces turned from each other by less than this (rad) lie flat: 0.01 mm over a contact of 100 mm. */
+export const CONTACT_TURN = 1e-4;
+
+/** Contacts smaller than this (mm²) are none: what CONTACT_TOLERANCE leaves along an edge of 100 mm. */
+export const CONTACT_AREA = 1;
+
+/**
+ * How far (mm) a chord may lie from the ellipse arc that a slanting plane cuts out of a round wall: far below what a pattern
+ * promises, and few chords (23 for a quarter of 100 mm radius).
+ */
+export const SECTION_TOLERANCE = 0.005;
+
+/** A plane that leans from square to a part's faces by less than this (rad) is square to them: 0.0005 mm through 50 mm of wood. */
+export const SQUARE_TURN = 1e-5;
+
+/** Two parts whose outlines and joints lie within this (mm) of each other are made from one pattern: half of what it promises. */
+export const SAME_MADE = 0.01;

@@ -1,0 +1,158 @@
+import {
+  ANGLE_TOLERANCE,
+  areaOfRegions,
+  CONTACT_AREA,
+  CONTACT_TOLERANCE,
+  cross3,
+  directionToWorld,
+  distance,
+  dot3,
+  type Edge,
+  type Frame,
+  type Line,
+  lengthOf,
+  type Plane3,
+  planeThrough,
+  planeToFrame,
+  planeToWorld,
+  pointToWorld,
+  polygonOutline,
+  type Region,
+  scale3,
+  transformRegion,
+  unit3,
+  uniteRegions,
+  type Vec3,
+} from '../../geometry/index.ts';
+import type { Cut, PlacedPart } from '../api.ts';
+import { keepHalfPlane } from '../stand/section.ts';
+import type { PartFace } from './api.ts';
+import { sectionOfPart } from './section-of-part.ts';
+import { similarityTo } from './similarity-to.ts';
+
+const OUT: Vec3 = { x: 0, y: 0, z: 1 };
+
+/**
+ * Every flat face that is left of a part: face side and back, the straight edges of its outline (those in one plane as one face), and its
+ * cuts. Where a cut takes an edge exactly off its line, the face is the cut's.
+ */
+export function facesOf(part: PlacedPart): readonly PartFace[] {
+  const made = (face: Omit<PartFace, 'plane' | 'frame'>, plane: Plane3): PartFace => ({
+    ...face,
+    plane: planeToWorld(part.frame, plane),
+    frame: frameToWorld(part.frame, face.own),
+  });
+  const wide = [faceSide(part), backOf(part)].map((face) => made(face, planeOf(face.own)));
+  const cuts = part.cuts
+    .map((cut) => ({ cut, face: cutFace(part, cut) }))
+    .filter(({ face }) => areaOfRegions(face.regions) > CONTACT_AREA);
+  const edges = edgeFaces(
+    part,
+    cuts.map(({ cut }) => cut.plane),
+  ).filter(({ regions }) => areaOfRegions(regions) > CONTACT_AREA);
+  return [
+    ...wide,
+    ...edges.map((face) => made(face, planeOf(face.own))),
+    ...cuts.map(({ cut, face }) => made(face, cut.plane)),
+  ];
+}
+
+function faceSide({ face }: PlacedPart): Omit<PartFace, 'plane' | 'frame'> {
+  const own = { origin: { x: 0, y: 0, z: 0 }, x: { x: 1, y: 0, z: 0 }, y: { x: 0, y: 1, z: 0 }, z: OUT };
+  return { name: 'face', kind: 'face', edges: [], own, regions: face };
+}
+
+function backOf({ back, drawn }: PlacedPart): Omit<PartFace, 'plane' | 'frame'> {
+  const own: Frame = {
+    origin: { x: 0, y: 0, z: -drawn.thickness },
+    x: { x: -1, y: 0, z: 0 },
+    y: { x: 0, y: 1, z: 0 },
+    z: scale3(OUT, -1),
+  };
+  const turned = { turn: 0, shift: { x: 0, y: 0 }, scale: 1, mirrored: true };
+  const regions = back.map((region) => transformRegion(region, turned));
+  return { name: 'back', kind: 'back', edges: [], own, regions };
+}
+
+function cutFace(part: PlacedPart, cut: Cut): Omit<PartFace, 'plane' | 'frame'> {
+  const { normal, offset } = cut.plane;
+  const own = wallFrame(scale3(normal, offset), normal);
+  // The line on the face side through the part is what the frame starts from: its origin climbs to depth 0.
+  const climb = -own.origin.z / own.y.z;
+  const origin = shift(own.origin, own.y, climb);
+  const placed = { ...own, origin };
+  const section = sectionOfPart(part, placed, (name) => name === cut.name);
+  return { name: cut.name, kind: 'cut', edges: [cut.name], own: placed, regions: section };
+}
+
+/** The walls that straight edges make, but for those that lie in a plane taken already. */
+function edgeFaces(part: PlacedPart, taken: readonly Plane3[]): readonly Omit<PartFace, 'plane' | 'frame'>[] {
+  const { region, thickness } = part.drawn;
+  const faces: Omit<PartFace, 'plane' | 'frame'>[] = [];
+  for (const edge of [region.outer, ...region.holes].flatMap((loop) => loop.edges)) {
+    if (!isWall(edge)) continue;
+    const out = { x: edge.to.y - edge.from.y, y: edge.from.x - edge.to.x, z: 0 };
+    const plane = planeThrough({ ...edge.from, z: 0 }, out);
+    if (taken.some((other) => isSamePlane(other, plane))) continue;
+    const own = wallFrame({ ...edge.from, z: 0 }, plane.normal);
+    const wall = wallOf(part, own, edge, thickness);
+    const same = faces.findIndex((face) => isSamePlane(planeOf(face.own), plane));
+    const other = faces[same];
+    if (other === undefined)
+      faces.push({ name: edge.tag.id, kind: 'edge', edges: [edge.tag.id], own, regions: wall });
+    else {
+      const to = similarityTo(own, other.own);
+      const moved = wall.map((each) => transformRegion(each, to));
+      faces[same] = {
+        ...other,
+        edges: [...other.edges, edge.tag.id],
+        regions: uniteRegions(other.regions, moved),
+      };
+    }
+  }
+  return faces;
+}
+
+const isWall = (edge: Edge): edge is Line => edge.kind === 'line' && lengthOf(edge) > CONTACT_TOLERANCE;
+
+/** What the cuts leave of the rectangle that an edge spans down to the back. */
+function wallOf({ cuts }: PlacedPart, own: Frame, edge: Line, thickness: number): readonly Region[] {
+  const long = distance(edge.from, edge.to);
+  const corners = [
+    { x: 0, y: -thickness },
+    { x: long, y: -thickness },
+    { x: long, y: 0 },
+    { x: 0, y: 0 },
+  ];
+  const whole: readonly Region[] = [{ outer: polygonOutline(corners, edge.tag), holes: [] }];
+  return cuts.reduce((regions, cut) => {
+    const { normal, offset } = planeToFrame(own, cut.plane);
+    const within = { x: normal.x, y: normal.y };
+    if (Math.hypot(within.x, within.y) < ANGLE_TOLERANCE) return offset < -CONTACT_TOLERANCE ? [] : regions;
+    return keepHalfPlane(regions, { normal: within, offset }, cut);
+  }, whole);
+}
+
+/** A frame on a wall: z out of it, y climbing towards the face side, x along the part's faces with the wood on its left. */
+function wallFrame(origin: Vec3, out: Vec3): Frame {
+  const x = unit3(cross3(OUT, out));
+  return { origin, x, y: cross3(out, x), z: out };
+}
+
+const planeOf = ({ origin, z }: Frame): Plane3 => planeThrough(origin, z);
+
+const isSamePlane = (a: Plane3, b: Plane3): boolean =>
+  dot3(a.normal, b.normal) > 1 - ANGLE_TOLERANCE && Math.abs(a.offset - b.offset) <= CONTACT_TOLERANCE;
+
+const frameToWorld = (outer: Frame, frame: Frame): Frame => ({
+  origin: pointToWorld(outer, frame.origin),
+  x: directionToWorld(outer, frame.x),
+  y: directionToWorld(outer, frame.y),
+  z: directionToWorld(outer, frame.z),
+});
+
+const shift = (p: Vec3, along: Vec3, by: number): Vec3 => ({
+  x: p.x + along.x * by,
+  y: p.y + along.y * by,
+  z: p.z + along.z * by,
+});
