@@ -5,7 +5,6 @@ import {
   type Frame,
   type Outline,
   type Plane3,
-  planeToFrame,
   pointToFrame,
   type Region,
   SMOOTH_TURN,
@@ -46,11 +45,10 @@ export function flattenPrism(
 function facetsOf({ edges }: Outline, tolerance: number): readonly Facet[] {
   return edges.flatMap((edge, at) => {
     const before = edges[(at + edges.length - 1) % edges.length]!;
-    const points = flattenEdge(edge, tolerance);
-    // Two chords would lose the inside of a whole circle.
-    const enough = edges.length < 3 && points.length < 5 ? flattenEdge(edge, tolerance / 16) : points;
-    return enough.slice(1).flatMap((to, i) => {
-      const from = enough[i]!;
+    // However coarse the picture, a whole circle keeps ten sides or so.
+    const points = flattenEdge(edge, edge.kind === 'arc' ? Math.min(tolerance, edge.radius / 20) : tolerance);
+    return points.slice(1).flatMap((to, i) => {
+      const from = points[i]!;
       const length = Math.hypot(to.x - from.x, to.y - from.y);
       if (length === 0) return [];
       const out = { x: (to.y - from.y) / length, y: (from.x - to.x) / length };
@@ -72,12 +70,4 @@ export function frameWithin(outer: Frame, inner: Frame): Frame {
     y: directionToFrame(outer, inner.y),
     z: directionToFrame(outer, inner.z),
   };
-}
-
-/** Planes of the world in a frame, named. */
-export function cutsWithin(
-  frame: Frame,
-  planes: readonly { readonly name: string; readonly plane: Plane3 }[],
-): FlatPrism['cuts'] {
-  return planes.map(({ name, plane }) => ({ name, plane: planeToFrame(frame, plane) }));
 }

@@ -1,0 +1,123 @@
+import type { Box, Vec } from '../../../geometry/index.ts';
+import type { Chain } from './chain.ts';
+import { createSegmentGrid, type SegmentGrid } from './segment-grid.ts';
+import type { Run } from './split-chains.ts';
+
+export interface SeenRun extends Run {
+  readonly visible: boolean;
+}
+
+/** Directions that differ by more than this (rad) are two lines that cross, however near they are. */
+const ALIKE = 0.1;
+
+interface Kept {
+  readonly from: Vec;
+  readonly to: Vec;
+}
+
+/**
+ * Of lines that lie on one another in the picture (within `nearness` mm) one: the visible before the hidden, the nearer to the viewer
+ * before the farther. What is left of each run comes back in stretches.
+ */
+export function mergeRuns(runs: readonly SeenRun[], box: Box, nearness: number): readonly SeenRun[] {
+  const kept = createSegmentGrid<Kept>(box);
+  const depths = new Map(runs.map((run) => [run, depthOf(run)]));
+  const order = runs.toSorted(
+    (a, b) => Number(b.visible) - Number(a.visible) || depths.get(b)! - depths.get(a)!,
+  );
+  return order.flatMap((run) => {
+    const left = piecesOf(run).flatMap((piece) => uncovered(run.chain, piece, kept, nearness));
+    for (const [start, end] of left) {
+      for (const [from, to] of piecesOf({ chain: run.chain, from: start, to: end })) {
+        const [a, b] = [placeOn(run.chain, from), placeOn(run.chain, to)];
+        kept.add(a, b, { from: a, to: b });
+      }
+    }
+    return joined(left).map(([from, to]) => ({ ...run, from, to }));
+  });
+}
+
+/** The point of a chain at a place, in the picture. */
+export function placeOn(chain: Chain, place: number): Vec {
+  const piece = Math.min(Math.floor(place), chain.pieces.length - 1);
+  const share = place - piece;
+  const [a, b] = [chain.points[piece]!, chain.points[piece + 1]!];
+  if (share === 0) return { x: a.x, y: a.y };
+  if (share === 1) return { x: b.x, y: b.y };
+  return { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+}
+
+type Span = readonly [number, number];
+
+/** The run, cut at the ends of the chain's pieces. */
+function piecesOf({ from, to }: Run): readonly Span[] {
+  const spans: Span[] = [];
+  for (let i = Math.floor(from); i < to; i++) {
+    const [a, b] = [Math.max(from, i), Math.min(to, i + 1)];
+    if (a < b) spans.push([a, b]);
+  }
+  return spans;
+}
+
+function depthOf({ chain, from, to }: Run): number {
+  const middle = Math.min(chain.points.length - 1, Math.round((from + to) / 2));
+  return chain.points[middle]!.z;
+}
+
+/** What of one straight piece no kept line lies on. */
+function uncovered(
+  chain: Chain,
+  [start, end]: Span,
+  kept: SegmentGrid<Kept>,
+  nearness: number,
+): readonly Span[] {
+  const [p, q] = [placeOn(chain, start), placeOn(chain, end)];
+  const length = Math.hypot(q.x - p.x, q.y - p.y);
+  if (length === 0) return [];
+  const e = { x: (q.x - p.x) / length, y: (q.y - p.y) / length };
+  const covers: Span[] = [];
+  kept.near(p, q, nearness, ({ from, to }) => {
+    const cover = coverOf(p, e, from, to, nearness);
+    if (cover !== undefined && cover[1] > 0 && cover[0] < length) covers.push(cover);
+  });
+  const place = (u: number): number =>
+    u <= 0 ? start : u >= length ? end : start + ((end - start) * u) / length;
+  const left: Span[] = [];
+  let reached = 0;
+  for (const [from, to] of covers.sort((a, b) => a[0] - b[0])) {
+    // A gap no longer than the nearness is none.
+    if (from - reached > nearness) left.push([place(reached), place(from)]);
+    reached = Math.max(reached, to);
+  }
+  const rest = length - reached;
+  if (reached <= 0 || rest > nearness) left.push([place(Math.max(0, reached)), end]);
+  return left;
+}
+
+/** Which stretch along the line from p in direction e a straight piece lies on. */
+function coverOf(p: Vec, e: Vec, from: Vec, to: Vec, nearness: number): Span | undefined {
+  const u = [from, to].map((r) => (r.x - p.x) * e.x + (r.y - p.y) * e.y) as [number, number];
+  const w = [from, to].map((r) => e.x * (r.y - p.y) - e.y * (r.x - p.x)) as [number, number];
+  if (Math.abs(w[1] - w[0]) > ALIKE * Math.abs(u[1] - u[0])) return undefined;
+  let [t0, t1] = [0, 1];
+  const rise = w[1] - w[0];
+  if (Math.abs(rise) < 1e-12) {
+    if (Math.abs(w[0]) > nearness) return undefined;
+  } else {
+    const [a, b] = [(-nearness - w[0]) / rise, (nearness - w[0]) / rise];
+    [t0, t1] = [Math.max(0, Math.min(a, b)), Math.min(1, Math.max(a, b))];
+    if (t0 > t1) return undefined;
+  }
+  const [a, b] = [u[0] + t0 * (u[1] - u[0]), u[0] + t1 * (u[1] - u[0])];
+  return [Math.min(a, b) - nearness, Math.max(a, b) + nearness];
+}
+
+function joined(spans: readonly Span[]): readonly Span[] {
+  const result: Span[] = [];
+  for (const [from, to] of spans) {
+    const last = result.at(-1);
+    if (last !== undefined && last[1] === from) result[result.length - 1] = [last[0], to];
+    else result.push([from, to]);
+  }
+  return result;
+}
