@@ -1,5 +1,5 @@
 import type { Vec } from '../../geometry/index.ts';
-import type { LineRole, Mark } from '../api.ts';
+import type { LineRole, Mark, TextMark } from '../api.ts';
 import { pathMark, textMark } from '../layout/drawing.ts';
 import { widthOfText } from '../lettering/metrics.ts';
 import { stroke } from './strokes.ts';
@@ -17,6 +17,8 @@ const BODY = 2.5;
 const LINE = 4.2;
 const HEADING = 3.5;
 const HEADING_LINE = 6.6;
+/** From one line of a heading to the next, mm. */
+const HEADING_LEADING = 6;
 
 /** One line of a block: its height, and its marks from the left end of its baseline. */
 export interface NoteRow {
@@ -24,19 +26,23 @@ export interface NoteRow {
   readonly draw: (at: Vec) => readonly Mark[];
 }
 
-/** A heading over a thin rule, and rows under it. */
+/** A heading, in as many lines as it takes, over a thin rule, and rows under it. */
 export function noteBlock(heading: string, rows: readonly NoteRow[]): NoteBlock {
-  const height = HEADING_LINE + rows.reduce((sum, row) => sum + row.height, 0);
+  const headings = breakLines(heading, NOTE_WIDTH, HEADING, 'semibold');
+  const top = HEADING_LINE + (headings.length - 1) * HEADING_LEADING;
   return {
     width: NOTE_WIDTH,
-    height,
+    height: top + rows.reduce((sum, row) => sum + row.height, 0),
     draw: (corner) => {
-      let y = corner.y - HEADING - 0.6;
+      const baseline = (line: number): number => corner.y - HEADING - 0.6 - line * HEADING_LEADING;
+      const rule = baseline(headings.length - 1) - 1.5;
       const marks: Mark[] = [
-        textMark(heading, { x: corner.x, y }, { height: HEADING, weight: 'semibold' }),
-        pathMark('thin', [stroke({ x: corner.x, y: y - 1.5 }, { x: corner.x + NOTE_WIDTH, y: y - 1.5 })]),
+        ...headings.map((line, i) =>
+          textMark(line, { x: corner.x, y: baseline(i) }, { height: HEADING, weight: 'semibold' }),
+        ),
+        pathMark('thin', [stroke({ x: corner.x, y: rule }, { x: corner.x + NOTE_WIDTH, y: rule })]),
       ];
-      y = corner.y - HEADING_LINE;
+      let y = corner.y - top;
       for (const row of rows) {
         marks.push(...row.draw({ x: corner.x, y: y - row.height + 1.2 }));
         y -= row.height;
@@ -117,26 +123,31 @@ export function tableRow(
 }
 
 /** Breaks text at spaces so that no line is wider than `width` mm; a single word that is stays whole and is shortened. */
-export function breakLines(text: string, width: number, height: number): readonly string[] {
+export function breakLines(
+  text: string,
+  width: number,
+  height: number,
+  weight: TextMark['weight'] = 'regular',
+): readonly string[] {
+  const isTooWide = (words: string): boolean => widthOfText(words, height, weight) > width;
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/\s+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
-    if (widthOfText(longer, height, 'regular') <= width) {
+    if (!isTooWide(longer)) {
       line = longer;
       continue;
     }
     if (line !== '') lines.push(line);
-    line = shorten(word, width, height);
+    line = shorten(word, isTooWide);
   }
   if (line !== '' || lines.length === 0) lines.push(line);
   return lines;
 }
 
-function shorten(word: string, width: number, height: number): string {
-  if (widthOfText(word, height, 'regular') <= width) return word;
+function shorten(word: string, isTooWide: (words: string) => boolean): string {
+  if (!isTooWide(word)) return word;
   const letters = [...word].slice(0, 400);
-  while (letters.length > 1 && widthOfText(`${letters.join('')}\u2026`, height, 'regular') > width)
-    letters.pop();
+  while (letters.length > 1 && isTooWide(`${letters.join('')}\u2026`)) letters.pop();
   return `${letters.join('')}\u2026`;
 }
