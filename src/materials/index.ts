@@ -1,5 +1,22 @@
 export { leastRadiusOfBlade } from './blades.ts';
+export { clearanceHole, type HoleFit } from './clearance-holes.ts';
 export { highestSpeed, PASS_OVERLAP, THROUGH, usualDepthOfPass } from './cutters.ts';
+export { type DowelSize, USUAL_DOWELS } from './dowels.ts';
+export type { Figure } from './figure.ts';
 export { SCREW, TAPE } from './fixings.ts';
+export { KNEE_ROOM, OVERHANG, PLACES, USUAL_HEIGHTS, type UsualHeight } from './furniture.ts';
 export { BEARING, BUSHING, RUN_ON } from './guides.ts';
+export { DOWEL_RULES, GLUE_PRESSURE, TENON_RULES } from './joinery.ts';
 export { GRAIN_SLOPE, MOST_SPLAY } from './legs.ts';
+export { type LooseTenonSize, USUAL_LOOSE_TENONS } from './loose-tenons.ts';
+export {
+  EQUILIBRIUM_SOURCE,
+  equilibriumMoisture,
+  FIBRE_SATURATION,
+  LINEAR_MOISTURE,
+  SLOT_PLAY,
+} from './moisture.ts';
+export { SAG_LIMITS, TIPPING_LOAD, USUAL_ERRORS } from './statics.ts';
+export { INSERT_RULES, THREADED_INSERTS, type ThreadedInsert } from './threaded-inserts.ts';
+export { WOOD_SCREWS, type WoodScrew } from './wood-screws.ts';
+export { WOOD_SOURCES, WOODS, type Wood, woodCalled } from './woods.ts';
