@@ -15,7 +15,7 @@ export type Values = Readonly<Record<string, ParameterValue>>;
 const FOLDER = new URL('../../templates/', import.meta.url);
 
 /** Every form that the project brings along. */
-export const FORMS: readonly Form[] = readdirSync(FOLDER)
+const ALL: readonly Form[] = readdirSync(FOLDER)
   .filter((name) => name.endsWith('.yaml'))
   .map((name) => {
     const read = readForm(readFileSync(new URL(name, FOLDER), 'utf8'), name);
@@ -23,8 +23,13 @@ export const FORMS: readonly Form[] = readdirSync(FOLDER)
     return read.value;
   });
 
+/** Forms of one part. */
+export const FORMS: readonly Form[] = ALL.filter(({ data }) => data.base === undefined);
+/** Forms of a whole base. */
+export const BASE_FORMS: readonly Form[] = ALL.filter(({ data }) => data.base !== undefined);
+
 export function formCalled(name: string): Form {
-  const form = FORMS.find((candidate) => candidate.name === name);
+  const form = ALL.find((candidate) => candidate.name === name);
   if (form === undefined) throw new Error(`there is no form ${name}`);
   return form;
 }

@@ -46,20 +46,20 @@ describe('the worked example of the grammar', () => {
 describe('a form file', () => {
   it('tells the place of everything wrong with it, in the order of the file', () => {
     const text = formText()
-      .replace('grammar: 1', 'grammar: 2')
+      .replace('grammar: 1', 'grammar: 3')
       .replace('title: Plate', 'titel: Plate')
       .replace('role: sawn', 'role: cut')
       .replace('thickness: 20 mm', 'thickness: 20 +');
     const problems = problemsOf(text);
     expect(problems.map((each) => each.message)).toEqual([
       'title is missing: a line of text',
-      '"2" is not grammar 1, the only one that is read',
+      '"3" is not a grammar that is read: 1, or 2 for a base',
       'there is no "titel" in a form: did you mean "title"?',
       '"cut" is not one of routed, sawn, joint, left',
       'cannot read "20 +": a value is missing',
     ]);
     expect(problems.slice(1).map((each) => pointedAt(text, each).slice(0, 5))).toEqual([
-      '2',
+      '3',
       'titel',
       'cut }',
       '',
@@ -99,7 +99,7 @@ describe('a form file', () => {
   it('keeps words for later grammars', () => {
     for (const later of ['frames', 'trims', 'handles']) {
       expect(messageOf(`${formText()}\n${later}: { a: 1 }\n`)).toBe(
-        `"${later}" belongs to a later grammar: this one is 1`,
+        `"${later}" belongs to a later grammar: 1 and 2 are read`,
       );
     }
   });

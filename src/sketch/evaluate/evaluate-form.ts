@@ -10,6 +10,7 @@ import { makeOpening } from '../outline/make-opening.ts';
 import { checkRanges } from '../parameters/check-ranges.ts';
 import { failedChecks } from './failed-checks.ts';
 import { makeAll } from './make-all.ts';
+import { makeBase } from './make-base.ts';
 import { makePart } from './make-part.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -38,6 +39,9 @@ export function evaluateForm(
   if (failed.length > 0) return fail(...inOrder(failed));
   const parts = makeParts(sheet);
   if (!parts.ok) return parts;
+  const spec = form.data.base;
+  const base = spec && makeBase(spec, sheet, parts.value);
+  if (base?.ok === false) return fail(...inOrder(base.problems));
   const { name, version, title } = form;
   return ok({
     form: name,
@@ -47,6 +51,7 @@ export function evaluateForm(
     points: madeOf(sheet, 'point') as Readonly<Record<string, Vec>>,
     planes: madeOf(sheet, 'plane') as Sketch['planes'],
     parts: parts.value,
+    ...(base === undefined ? {} : { base: base.value }),
   });
 }
 

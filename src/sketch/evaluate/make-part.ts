@@ -41,7 +41,10 @@ function make(name: string, spec: PartSpec, stock: Stock, desk: Desk): SketchedP
   });
   const thickness = desk.size(spec.thickness, 'a thickness');
   const [grain, up] = [desk.figure(spec.grain), desk.figure(spec.up)];
-  const [left, right] = [count(spec.quantity.left, desk), count(spec.quantity.right, desk)];
+  const { quantity } = spec;
+  // A part that the base places is counted there, once its copies have their hands.
+  const [left, right] =
+    quantity === undefined ? [1, 0] : [count(quantity.left, desk), count(quantity.right, desk)];
   const ends = apart(spec.centre_line, 'the centre line', desk);
   const joints = makeJoints(spec, desk);
   const pieces = makePieces(spec, desk);
@@ -52,9 +55,9 @@ function make(name: string, spec: PartSpec, stock: Stock, desk: Desk): SketchedP
   if (thickness === undefined || grain === undefined || up === undefined || ends === undefined)
     return undefined;
   if (left === undefined || right === undefined) return undefined;
-  if (left + right === 0) {
+  if (quantity !== undefined && left + right === 0) {
     return desk.refuse(
-      spec.quantity.left.source.place,
+      quantity.left.source.place,
       'form.quantity',
       `${name} is made no times`,
       'at least one, or a condition on the part',

@@ -5,6 +5,7 @@ import type { Expression } from '../schema/expression.ts';
 import type { FormData } from '../schema/form.ts';
 import type { Parameter } from '../schema/parameter.ts';
 import { type Place, placeWithin } from '../source/place.ts';
+import { checkBaseKinds } from './check-base-kinds.ts';
 import { type Complaints, noSuch } from './complaints.ts';
 import { expressionsIn } from './expressions-in.ts';
 
@@ -55,6 +56,7 @@ export function checkKinds(
   }
   const { values: _, ...others } = data;
   for (const expression of expressionsIn(others)) check(expression, scopeOf(expression));
+  if (data.base !== undefined) checkBaseKinds(data.base, scopeOf);
   checkMessages(data, kinds, places, complaints);
   return new Map([...kinds].filter((entry): entry is [string, Kind] => entry[1] !== undefined));
 }
@@ -110,6 +112,10 @@ function check(expression: Expression, scope: KindScope): void {
       );
       return;
     }
+    // Told apart by what stands beside them: check-base-kinds.ts.
+    case 'number or length':
+    case 'joint':
+      return;
     case 'anything':
       inferKind(node, scope);
       return;

@@ -60,6 +60,9 @@ function checkCounts(data: FormData, complaints: Complaints): void {
     data.parts,
     data.checks,
     data.outlines,
+    data.base?.planes,
+    data.base?.places,
+    data.base?.joints,
   ];
   const inside = [
     ...Object.values(data.parts).flatMap((part) => [part.pieces, part.joints, part.dimensions]),

@@ -3,6 +3,7 @@ import { formSchema } from '../schema/form.ts';
 import { issuesToProblems } from '../schema/issue-to-problem.ts';
 import { GRAMMAR_KEYS } from '../schema/keys.ts';
 import { readTree } from '../source/read-tree.ts';
+import { checkBase } from './check-base.ts';
 import { checkCycles } from './check-cycles.ts';
 import { checkKinds } from './check-kinds.ts';
 import { checkReferences } from './check-references.ts';
@@ -23,6 +24,7 @@ export function readForm(text: string, file: string): Result<Form> {
   const { data } = read;
   const complaints = collectComplaints(file);
   checkReferences(data, places, complaints);
+  checkBase(data, places, complaints);
   if (complaints.problems.length > 0) return fail(...inOrder(complaints.problems));
   const order = checkCycles(data, places, complaints);
   const kinds = order === undefined ? undefined : checkKinds(data, places, complaints, order);

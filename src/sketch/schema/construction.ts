@@ -157,7 +157,8 @@ export const partSpec = mapOf({
   thickness: length,
   grain: angle,
   up: angle,
-  quantity: mapOf({ left: number, right: number }),
+  /** May be left out of a part that the base places: its copies are counted. */
+  quantity: mapOf({ left: number, right: number }).optional(),
   centre_line: twoPoints,
   pieces: namesOf(
     mapOf({ label: words, left_of: twoPoints, grain: angle, when }),

@@ -13,6 +13,8 @@ export type Wanted =
   | 'point'
   | 'plane'
   | 'point or angle'
+  | 'number or length'
+  | 'joint'
   | 'anything';
 
 /** An expression of the file, read but not yet computed. */
@@ -46,6 +48,8 @@ const PHRASES: Readonly<Record<Wanted, string>> = {
   point: 'a point',
   plane: 'a plane',
   'point or angle': 'a point or a direction',
+  'number or length': 'a number or a length',
+  joint: 'a way to join, or a choice of some',
   anything: 'an expression',
 };
 

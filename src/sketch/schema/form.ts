@@ -1,13 +1,11 @@
 import { z } from 'zod';
+import { baseSpec } from './base.ts';
 import { complain } from './complaint.ts';
 import { checkSpec, openingSpec, outlineSpec, partSpec, planeSpec, pointSpec } from './construction.ts';
 import { expression, scalar } from './expression.ts';
 import { namedInExpressions, words } from './names.ts';
 import { parameter } from './parameter.ts';
 import { mapOf, namesOf } from './shapes.ts';
-
-/** The grammar that this library reads. */
-const GRAMMAR = '1';
 
 const matching = (pattern: RegExp, expected: string) =>
   scalar(expected).transform((source, context): string => {
@@ -25,7 +23,7 @@ const matching = (pattern: RegExp, expected: string) =>
     return z.NEVER;
   });
 
-const grammar = matching(new RegExp(`^${GRAMMAR}$`), `grammar ${GRAMMAR}, the only one that is read`);
+const grammar = matching(/^[12]$/, 'a grammar that is read: 1, or 2 for a base').transform(Number);
 const version = matching(/^[1-9]\d{0,5}$/, 'a whole number from 1').transform(Number);
 
 /** A form file as data: expressions read, kinds and references not yet checked. README.md gives the grammar in words. */
@@ -42,6 +40,7 @@ export const formSchema = mapOf({
   outlines: namesOf(outlineSpec, 'a map of outlines'),
   openings: namesOf(openingSpec, 'a map of openings').optional(),
   parts: namesOf(partSpec, 'a map of parts'),
+  base: baseSpec.optional(),
   checks: z.array(checkSpec, { error: 'a list of checks' }).optional(),
 });
 

@@ -7,7 +7,7 @@ import type { Complaint } from './complaint.ts';
 type Issue = z.core.$ZodIssue;
 
 const MOST_PROBLEMS = 20;
-/** Sections that later grammars will have: parts in space, what trims them, what can be pulled on a screen. */
+/** Sections kept for later grammars. */
 const LATER: readonly string[] = ['frames', 'trims', 'handles'];
 
 /** Problems with their places from what the schema has to say, in the order of the file. */
@@ -35,7 +35,7 @@ function toProblems(issue: Issue, places: ReadonlyMap<string, Place>, keys: read
     return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {
       const at = places.get(`${path}#${key}`) ?? place;
       if (path === '' && LATER.includes(key)) {
-        const message = `"${key}" belongs to a later grammar: this one is 1`;
+        const message = `"${key}" belongs to a later grammar: 1 and 2 are read`;
         return { code: 'form.later', message, found: key, ...at };
       }
       // A key of the grammar that does not belong here was not misspelt.

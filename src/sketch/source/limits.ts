@@ -14,6 +14,10 @@ export const MOST_EXPRESSION_CHARACTERS = 400;
 export const MOST_EXPRESSION_DEPTH = 40;
 /** Parameters, values, points, planes, openings, corners, parts and checks together. */
 export const MOST_DECLARATIONS = 400;
+/** Places of a base, planes of a base, and pieces of wood that stand in it once every place is copied. */
+export const MOST_PLACES = 60;
+export const MOST_BASE_PLANES = 100;
+export const MOST_COPIES = 200;
 /** Edges in all outlines together. */
 export const MOST_EDGES = 400;
 /** Points that one batten curve runs through. */
