@@ -54,7 +54,7 @@ export {
   unit3,
   vec3,
 } from './space/vec3.ts';
-export { readSvgDrawing } from './svg-path/read-svg-drawing.ts';
+export { readSvgDrawing, type SvgShape } from './svg-path/read-svg-drawing.ts';
 export { readSvgPath } from './svg-path/read-svg-path.ts';
 export { writeSvgPath } from './svg-path/write-svg-path.ts';
 export {

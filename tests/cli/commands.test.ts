@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openWorkbench, type Workbench } from './workbench.ts';
 
@@ -415,7 +415,7 @@ describe('calibrate', () => {
 
 describe('offset', () => {
   const square =
-    '<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100"><path d="M10 10H90V90H10Z"/><circle cx="50" cy="50" r="10"/></svg>';
+    '<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100" fill="none"><path d="M10 10H90V90H10Z"/><circle cx="50" cy="50" r="10"/></svg>';
 
   it('grows a drawing and keeps arcs: the area follows Steiner’s formula', async () => {
     writeFileSync(bench.path('a.svg'), square);
@@ -446,6 +446,65 @@ describe('offset', () => {
     expect(JSON.parse(json.out)['legwright-outline']).toBe(1);
   });
 
+  const drawing = (body: string, attributes = ''): string =>
+    `<svg xmlns="http://www.w3.org/2000/svg" width="100mm" height="100mm" viewBox="0 0 100 100" ${attributes}>${body}</svg>`;
+  const overlapping = 'M0 0H20V20H0Z M10 10H30V30H10Z';
+
+  // Squares of 20 mm that share 10 × 10 mm. SVG 2, section 13.4.2: nonzero is the initial value of fill-rule.
+  it.each([
+    ['two loops of one path unite', drawing(`<path d="${overlapping}"/>`), 700],
+    ['by evenodd what they share is out', drawing(`<path fill-rule="evenodd" d="${overlapping}"/>`), 600],
+    ['by the style of a group', drawing(`<g style="fill-rule: evenodd"><path d="${overlapping}"/></g>`), 600],
+    [
+      'two shapes unite, whatever the rule',
+      drawing(
+        '<rect width="20" height="20"/><rect x="10" y="10" width="20" height="20"/>',
+        'fill-rule="evenodd"',
+      ),
+      700,
+    ],
+    [
+      'lines that cross unite too',
+      drawing('<rect width="20" height="20"/><rect x="10" y="10" width="20" height="20"/>', 'fill="none"'),
+      700,
+    ],
+    ['drawn twice is drawn once', drawing('<rect width="20" height="20"/>'.repeat(2), 'fill="none"'), 400],
+    [
+      'a line inside a shape is a hole',
+      drawing('<rect width="20" height="20"/><rect x="5" y="5" width="10" height="10" fill="none"/>'),
+      300,
+    ],
+    ['loops that run opposite ways leave a hole', drawing('<path d="M0 0H20V20H0Z M5 5V15H15V5Z"/>'), 300],
+  ])('fills an SVG as it says: %s', async (_, text, area) => {
+    writeFileSync(bench.path('a.svg'), text);
+    const { code, out, err } = await bench.run('offset', 'a.svg', '--by', '0', '-o', 'b.json');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain(`→ ${(area / 100).toFixed(2)} cm²`);
+  });
+
+  it('says when a filled shape is covered by another', async () => {
+    writeFileSync(
+      bench.path('a.svg'),
+      drawing('<rect width="20" height="20"/><rect x="5" y="5" width="10" height="10"/>'),
+    );
+    const { code, err } = await bench.run('offset', 'a.svg', '--by', '0', '-o', 'b.json');
+    expect(code).toBe(0);
+    expect(err).toMatch(/^a\.svg: 1 filled outline inside another filled one is covered by it/);
+    expect(bench.json('b.json').regions[0].holes).toEqual([]);
+  });
+
+  it('never replaces the drawing it reads, unless told to', async () => {
+    writeFileSync(bench.path('a.svg'), square);
+    symlinkSync(bench.path('a.svg'), bench.path('link.svg'));
+    for (const output of ['a.svg', './a.svg', 'link.svg']) {
+      const { code, err } = await bench.run('offset', 'a.svg', '--by', '1', '-o', output);
+      expect([code, err]).toEqual([2, expect.stringContaining('--force')]);
+      expect(bench.read('a.svg')).toBe(square);
+    }
+    expect((await bench.run('offset', 'a.svg', '--by', '1', '-o', 'a.svg', '--force')).code).toBe(0);
+    expect(bench.read('a.svg')).not.toBe(square);
+  });
+
   it('passes over a stray open line beside closed outlines, and says so', async () => {
     const stray = square.replace('<path', '<path d="M1 2L3 4"/><path');
     writeFileSync(bench.path('a.svg'), stray);
@@ -464,7 +523,7 @@ describe('offset', () => {
       /^a\.svg: Found an open line from x 10\.00, y 10\.00 mm/,
     ],
     ['a.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>', '1', /^a\.svg: The drawing has no closed outline/],
-    ['a.svg', square, 'wide', /^cannot read "wide" as a length|"wide"/],
+    ['a.svg', square, 'wide', /^--by: .*"wide".* a length/],
     ['a.dxf', square, '1', /^a\.dxf: Expected a file ending in \.svg or \.json/],
     ['a.json', '{"legwright-outline": 1, "regions": [{"outer": [], "holes": []}]}', '1', /^a\.json:1:48: /],
     [

@@ -1,6 +1,7 @@
+import { existsSync, realpathSync } from 'node:fs';
 import { extname } from 'node:path';
 import { type Command, Option } from 'commander';
-import { fail, ok, type Result } from '../../core/index.ts';
+import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import { readTextFile } from '../../design/files.ts';
 import {
   type ReadOutlines,
@@ -11,6 +12,7 @@ import {
 } from '../../design/index.ts';
 import { areaOfRegions, offsetRegions, type Region } from '../../geometry/index.ts';
 import { parseLength } from '../../measure/index.ts';
+import { lengthWords } from '../../routing/index.ts';
 import { type Session, withExample } from '../command.ts';
 import { showProblems } from '../show-problems.ts';
 import { complain, EXIT, type ExitCode, pathIn, say, type Terminal } from '../terminal.ts';
@@ -20,6 +22,7 @@ interface OffsetCommandOptions {
   readonly by: string;
   readonly corners: 'round' | 'mitred';
   readonly output?: string;
+  readonly force?: true;
   readonly json?: true;
 }
 
@@ -29,7 +32,7 @@ export function addOffset(program: Command, session: Session): void {
     .command('offset')
     .summary('grow or shrink any outline, arcs kept as arcs')
     .description(
-      'Grows (or, with a length below zero, shrinks) the closed outlines of an SVG drawing or of an outline file (.json).\nLoops inside loops are holes. Without -o the result is printed, as SVG or with --json as JSON.',
+      'Grows (or, with a length below zero, shrinks) the closed outlines of an SVG drawing or of an outline file (.json).\nShapes of an SVG follow its fill rule, and those that overlap unite; an unfilled outline inside another is a hole.\nWithout -o the result is printed, as SVG or with --json as JSON.',
     )
     .argument('<outline>', 'an .svg or .json file')
     .requiredOption('--by <length>', 'how far outwards; a bare number means mm, below zero inwards')
@@ -39,6 +42,7 @@ export function addOffset(program: Command, session: Session): void {
         .default('round'),
     )
     .option('-o, --output <file>', 'the .svg or .json file to write')
+    .option('--force', 'replace the very file that is read')
     .option('--json', 'print JSON')
     .action((path: string, options: OffsetCommandOptions) =>
       session.end(offset(session.terminal, path, options)),
@@ -52,19 +56,38 @@ export function addOffset(program: Command, session: Session): void {
 
 function offset(terminal: Terminal, path: string, options: OffsetCommandOptions): ExitCode {
   const by = parseLength(options.by, { unit: 'mm' });
-  if (!by.ok) return showProblems(terminal, by.problems);
+  if (!by.ok) return showProblems(terminal, by.problems.map(ofBy));
+  const { output } = options;
+  if (output !== undefined && options.force !== true && isSameFile(terminal, path, output)) {
+    const message =
+      'The result would replace the outline that it is made from. Choose another name, or replace it with --force.';
+    return showProblems(terminal, [{ code: 'offset.over-input', message, file: output }]);
+  }
   const read = readOutlines(terminal, path);
   if (!read.ok) return showProblems(terminal, read.problems);
   const { regions, remarks } = read.value;
   for (const remark of remarks) complain(terminal, `${path}: ${remark}`);
   const result = offsetRegions(regions, by.value, { joins: options.corners });
   if (result.length === 0) {
-    const message = `Nothing is left of the outlines ${Math.abs(by.value)} mm inwards.`;
+    const inwards = by.value < 0 ? ` ${lengthWords().length(-by.value)} inwards` : '';
+    const message = `Nothing is left of the outlines${inwards}.`;
     return showProblems(terminal, [{ code: 'offset.nothing-left', message, file: path }]);
   }
-  if (options.output !== undefined) return writeOutlines(terminal, options.output, regions, result);
+  if (output !== undefined) return writeOutlines(terminal, output, regions, result);
   terminal.out.write(options.json ? writeOutlineJson(result) : writeOutlineSvg(result));
   return EXIT.fine;
+}
+
+/** Problems of a length typed on the command line name the option; their columns count in what was typed. */
+function ofBy({ column: _, ...problem }: Problem): Problem {
+  return { ...problem, message: `--by: ${problem.message}` };
+}
+
+/** Also where one of the names is a link to the other. */
+function isSameFile(terminal: Terminal, a: string, b: string): boolean {
+  const [first, second] = [pathIn(terminal, a), pathIn(terminal, b)];
+  if (first === second) return true;
+  return existsSync(first) && existsSync(second) && realpathSync(first) === realpathSync(second);
 }
 
 function readOutlines(terminal: Terminal, path: string): Result<ReadOutlines> {

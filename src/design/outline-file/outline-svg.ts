@@ -3,10 +3,10 @@ import {
   boundsOfRegions,
   type Region,
   readSvgDrawing,
-  regionsFromLoops,
   type Vec,
   writeSvgPath,
 } from '../../geometry/index.ts';
+import { regionsOfShapes } from './regions-of-shapes.ts';
 
 /** Outlines read from a drawing, and what of it they leave out. */
 export interface ReadOutlines {
@@ -19,13 +19,13 @@ export interface ReadOutlines {
 const DECIMALS = 5;
 
 /**
- * The regions drawn in an SVG text, mm, y up; loops inside loops are holes. Lines that do not close have no inside: they are
+ * The regions drawn in an SVG text, mm, y up, as `regionsOfShapes` reads them. Lines that do not close have no inside: they are
  * left out with a remark, and a problem where there is nothing else.
  */
 export function readOutlineSvg(text: string, file: string): Result<ReadOutlines> {
   const read = readSvgDrawing(text, 'routed');
   if (!read.ok) return fail(...read.problems.map((problem) => ({ ...problem, file })));
-  const { outlines, open, skipped, scale } = read.value;
+  const { outlines, shapes, open, skipped, scale } = read.value;
   const gap = open[0];
   if (gap && outlines.length === 0) {
     const found = `an open line from ${placeOf(gap.from)}`;
@@ -42,8 +42,9 @@ export function readOutlineSvg(text: string, file: string): Result<ReadOutlines>
     const message = 'The drawing has no closed outline.';
     return fail({ code: 'outline.none', message, file, found: 'none', expected: 'a closed outline' });
   }
+  const { regions, covered } = regionsOfShapes(outlines, shapes);
   return ok({
-    regions: regionsFromLoops(outlines, 'odd'),
+    regions,
     remarks: [
       ...(scale === 'assumed'
         ? ['The drawing states no size in mm or inches: 96 units are taken for an inch.']
@@ -55,6 +56,11 @@ export function readOutlineSvg(text: string, file: string): Result<ReadOutlines>
             `Passed over an open line from ${placeOf(from)}: its ends are ${gap.toFixed(2)} mm apart.`,
         ),
       ...(open.length > MOST_NAMED ? [`Passed over ${open.length - MOST_NAMED} more open lines.`] : []),
+      ...(covered > 0
+        ? [
+            `${covered} filled outline${covered === 1 ? '' : 's'} inside another filled one ${covered === 1 ? 'is' : 'are'} covered by it. A hole is drawn in one path with its outline, or with fill="none".`,
+          ]
+        : []),
       ...(skipped.length > 0 ? [`Passed over, because no outlines: ${skipped.join(', ')}.`] : []),
     ],
   });

@@ -5,6 +5,7 @@ import { FAIRING_TOLERANCE } from '../tolerance.ts';
 import { distance } from '../vec.ts';
 import { type Affine, compose, IDENTITY } from './affine.ts';
 import { edgesOfSegments } from './edges-of-segments.ts';
+import { type Painting, paintingOf } from './painting-of.ts';
 import { parseTransform, readNumbers } from './parse-transform.ts';
 import { mapSegment, type Subpath } from './path-segments.ts';
 import { readSvgLength, SHAPES, shapeSegments } from './shape-segments.ts';
@@ -14,12 +15,20 @@ import { type XmlElement, xmlElements } from './xml-elements.ts';
 export interface SvgDrawing {
   /** Closed loops in the order and direction drawn; they may nest, touch or cross. Edge ids count the loops: `outline-1` … */
   readonly outlines: readonly Outline[];
+  /** The elements that drew them, in order. */
+  readonly shapes: readonly SvgShape[];
   /** Lines that are drawn but do not close, with the distance between their ends, mm. */
   readonly open: readonly { readonly from: Vec; readonly to: Vec; readonly gap: number }[];
   /** Names of elements that were passed over because they are no outlines: `text`, `image`, `use` … */
   readonly skipped: readonly string[];
   /** How sizes were found: from the size the file states in mm, in and the like, or taking 96 units to the inch. */
   readonly scale: 'stated' | 'assumed';
+}
+
+/** The closed loops of one element, and what the drawing says of its inside. */
+export interface SvgShape extends Painting {
+  /** Indices of outlines. */
+  readonly loops: readonly number[];
 }
 
 /** Ends nearer than this (mm) close a loop: what drawing programs leave through rounding, and no pencil shows. */
@@ -66,9 +75,10 @@ export function readSvgDrawing(
   if (!scale.ok) return scale;
   const problems: Problem[] = [];
   const skipped = new Set<string>();
-  const found: Subpath[] = [];
-  const visit = (element: XmlElement, outer: Affine): void => {
+  const found: Found[] = [];
+  const visit = (element: XmlElement, outer: Affine, inherited: Painting): void => {
     if (isHidden(element)) return;
+    const painting = paintingOf(element, inherited);
     const own = parseTransform(element.attributes.get('transform') ?? '');
     if (own === undefined) {
       problems.push({
@@ -85,18 +95,23 @@ export function readSvgDrawing(
       if (!drawn.ok) problems.push(...drawn.problems);
       else
         for (const { segments, closed } of drawn.value)
-          found.push({ segments: segments.map((s) => mapSegment(s, by)), closed });
+          found.push({ segments: segments.map((s) => mapSegment(s, by)), closed, element, painting });
     } else if (GROUPS.has(element.name) && (element.name !== 'svg' || element === root)) {
-      for (const child of element.children) visit(child, by);
+      for (const child of element.children) visit(child, by, painting);
     } else if (!SILENT.has(element.name)) skipped.add(element.name);
   };
-  visit(root, scale.value.map);
+  visit(root, scale.value.map, { rule: 'nonzero', isFilled: true });
   if (problems.length > 0) return fail(...problems);
   return outlinesOf(found, role, tolerance, [...skipped], scale.value.source);
 }
 
+interface Found extends Subpath {
+  readonly element: XmlElement;
+  readonly painting: Painting;
+}
+
 function outlinesOf(
-  found: readonly Subpath[],
+  found: readonly Found[],
   role: EdgeTag['role'],
   tolerance: number,
   skipped: readonly string[],
@@ -104,7 +119,8 @@ function outlinesOf(
 ): Result<SvgDrawing> {
   const outlines: Outline[] = [];
   const open: { from: Vec; to: Vec; gap: number }[] = [];
-  for (const { segments } of found) {
+  const shapes = new Map<XmlElement, SvgShape & { readonly loops: number[] }>();
+  for (const { segments, element, painting } of found) {
     const tag = { id: `outline-${outlines.length + 1}`, role };
     const isTooLarge = segments.some((segment) => !isWithin(segment));
     if (isTooLarge)
@@ -115,9 +131,14 @@ function outlinesOf(
     if (first === undefined || last === undefined) continue;
     const gap = distance(last.to, first.from);
     if (gap > CLOSING_GAP) open.push({ from: first.from, to: last.to, gap });
-    else outlines.push({ edges: closeLoop(edges, gap) });
+    else {
+      const shape = shapes.get(element) ?? { ...painting, loops: [] };
+      shapes.set(element, shape);
+      shape.loops.push(outlines.length);
+      outlines.push({ edges: closeLoop(edges, gap) });
+    }
   }
-  return ok({ outlines, open, skipped, scale });
+  return ok({ outlines, shapes: [...shapes.values()], open, skipped, scale });
 }
 
 function closeLoop(edges: readonly Edge[], gap: number): readonly Edge[] {
