@@ -14,8 +14,10 @@ import { readForm } from '../../../src/sketch/index.ts';
 
 const FOLDER = new URL('../../../templates/', import.meta.url);
 
+/** Forms of one part: a base has a dozen, each as plain as one of these. */
 export const FORM_NAMES: readonly string[] = readdirSync(FOLDER)
   .filter((name) => name.endsWith('.yaml'))
+  .filter((name) => !/^base:/m.test(readFileSync(new URL(name, FOLDER), 'utf8')))
   .map((name) => name.replace(/\.yaml$/, ''));
 
 /** Every part of a form at its defaults, laid on sheets, as a maker who just begins gets it. */
