@@ -11,7 +11,7 @@ import {
   type Vec,
 } from '../../geometry/index.ts';
 import { keepHalfPlane } from '../stand/section.ts';
-import type { SolidPart } from './section-of-part.ts';
+import type { SolidPart } from './api.ts';
 
 /**
  * The section of a prism by a slanting plane, in a frame of it whose x axis lies along the prism's faces. Only that strip of the outline counts

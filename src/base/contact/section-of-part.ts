@@ -21,13 +21,10 @@ import {
   type Vec,
   type Vec3,
 } from '../../geometry/index.ts';
-import type { PlacedPart } from '../api.ts';
 import { halfPlaneAt, keepHalfPlane } from '../stand/section.ts';
+import type { SolidPart } from './api.ts';
 import { mapSlanting } from './map-slanting.ts';
 import { similarityTo } from './similarity-to.ts';
-
-/** What a section needs to know of a part. */
-export type SolidPart = Pick<PlacedPart, 'drawn' | 'cuts'>;
 
 /**
  * The section of a part by the x-y plane of a frame (given in the part's own frame), in that frame: exact, but that a slanting plane cuts a

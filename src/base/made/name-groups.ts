@@ -1,0 +1,42 @@
+import type { MadeGroup } from './group.ts';
+
+interface Named {
+  readonly name: string;
+  readonly label: string;
+}
+
+/**
+ * What each group is called: as the part it is drawn from; where that makes several different pieces, numbered by name and told apart on paper by
+ * the labels of their places, or else by the marks of the pieces.
+ */
+export function nameGroups(groups: readonly Pick<MadeGroup, 'members'>[]): readonly Named[] {
+  const drawnOf = (group: (typeof groups)[number]) => group.members[0]!.part.drawn;
+  const taken = new Set(groups.map((group) => drawnOf(group).name));
+  const names = groups.map((group, at) => {
+    const { name } = drawnOf(group);
+    const before = groups.slice(0, at).filter((other) => drawnOf(other).name === name).length;
+    return before === 0 ? name : freeName(name, before + 1, taken);
+  });
+  const first = groups.map((group) => {
+    const { name, label } = drawnOf(group);
+    const isOnly = groups.filter((other) => drawnOf(other).name === name).length === 1;
+    return isOnly ? label : placesOf(group);
+  });
+  return groups.map((group, at) => {
+    const isOnly = first.filter((label) => label === first[at]).length === 1;
+    const marks = group.members.map(({ part }) => part.mark).filter((mark) => mark !== '');
+    const told = isOnly ? first[at]! : `${first[at]} (${marks.length > 0 ? marks.join(', ') : names[at]})`;
+    return { name: names[at]!, label: told };
+  });
+}
+
+function freeName(name: string, from: number, taken: Set<string>): string {
+  let number = from;
+  while (taken.has(`${name}-${number}`)) number++;
+  taken.add(`${name}-${number}`);
+  return `${name}-${number}`;
+}
+
+/** `Front rail, Back rail`: what the places of its pieces are called. */
+const placesOf = ({ members }: Pick<MadeGroup, 'members'>): string =>
+  [...new Set(members.map(({ part }) => part.label))].join(', ');
