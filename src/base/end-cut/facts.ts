@@ -11,7 +11,7 @@ const facts = z
     rise: z.object({ overMm: positive, overIn: positive }),
     slip: z.object({ degrees: positive }),
     wedge: z.object({ mostDegrees: positive }),
-    offcut: z.object({ mm: positive }),
+    offcut: z.object({ mm: positive, in: positive }),
   })
   .parse(table);
 
@@ -27,5 +27,5 @@ export const RUN = { metric: facts.rise.overMm, inch: facts.rise.overIn * MM_PER
 export const USUAL_SLIP = facts.slip.degrees * RAD_PER_DEGREE;
 /** Steepest wedge (rad) that is used loose (common practice). */
 export const STEEPEST_WEDGE = facts.wedge.mostDegrees * RAD_PER_DEGREE;
-/** A piece shorter than this (mm) is clamped, not held (common practice). */
-export const HAND_CLEARANCE = facts.offcut.mm;
+/** A piece shorter than this (mm) is clamped, not held: a round figure in either unit (common practice). */
+export const HAND_CLEARANCE = { metric: facts.offcut.mm, inch: facts.offcut.in * MM_PER.in } as const;

@@ -1,7 +1,7 @@
 import type { LengthStyle } from '../../measure/index.ts';
 import { HAND_CLEARANCE } from './facts.ts';
 import type { SawWay } from './ways-to-saw.ts';
-import { sayLength, USUAL_STYLE } from './words.ts';
+import { sayRound, USUAL_STYLE } from './words.ts';
 
 /**
  * The usual cautions for sawing end cuts in these ways, in our own words, for print. They defer to the makers of the tools,
@@ -11,7 +11,7 @@ export function sawCautions(
   ways: readonly Pick<SawWay, 'kind' | 'lay'>[],
   length: LengthStyle = USUAL_STYLE.length,
 ): readonly string[] {
-  const clear = sayLength(HAND_CLEARANCE, { ...USUAL_STYLE, length });
+  const clear = sayRound(length.unit === 'mm' ? HAND_CLEARANCE.metric : HAND_CLEARANCE.inch, { length });
   const jigs = ways.some(({ kind }) => kind !== 'direct');
   const standing = ways.some(({ lay }) => lay.down === 'left' || lay.down === 'right');
   return [

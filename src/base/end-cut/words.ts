@@ -132,7 +132,8 @@ export function sayBoard(style: CutStyle): string {
   return sayRound(style.length.unit === 'mm' ? STRIKE.metric : STRIKE.inch, style);
 }
 
-function sayRound(mm: number, { length }: CutStyle): string {
+/** A length that is a round figure in its unit. */
+export function sayRound(mm: number, { length }: Pick<CutStyle, 'length'>): string {
   return formatLength(
     mm,
     length.unit === 'mm' ? { unit: 'mm', decimals: 0 } : { unit: 'in', denominator: 16 },

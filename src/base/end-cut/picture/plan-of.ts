@@ -59,7 +59,7 @@ export function planOf(
       { what: 'side-at-fence', at: vec(0.78 * kept, -0.12 * unit), text: SIDE[lay.fence] },
       { what: 'side-up', at: vec(0.78 * kept, -across / 2), text: SIDE[OPPOSITE[lay.down]] },
       { what: 'sawn-end', at: vec(off * 0.75, -across / 2), text: end },
-      { what: 'stop', at: vec(kept - toWaste * 0.1 * unit, -0.55 * unit), text: END[stopEnd] },
+      { what: 'stop', at: vec(kept - toWaste * 0.27 * unit, -0.52 * unit), text: END[stopEnd] },
       { what: 'sawyer', at: vec(0, -reach - 0.15 * unit), text: TEXT.sawyer },
       { what: 'fence', at: vec(0.78 * kept, 0.07 * unit), text: TEXT.fence },
       {
