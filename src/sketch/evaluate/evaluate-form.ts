@@ -17,6 +17,8 @@ import type { Sheet } from './sheet.ts';
 export interface EvaluateOptions {
   /** How lengths are written in messages; millimetres with one decimal unless given. */
   readonly style?: LengthStyle;
+  /** Thicknesses, mm, that the wood of parts really came to, by the part's name: they go before what the form says. */
+  readonly thickness?: Readonly<Record<string, number>>;
 }
 
 /**
@@ -33,7 +35,13 @@ export function evaluateForm(
   if (!parameters.ok) return parameters;
   const style = options.style ?? { unit: 'mm', decimals: 1 };
   const given = Object.entries(parameters.value).map(([name, value]) => [name, ok(value)] as const);
-  const sheet: Sheet = { form, style, values: new Map<string, Result<Value>>(given), edges: new Map() };
+  const sheet: Sheet = {
+    form,
+    style,
+    thickness: options.thickness ?? {},
+    values: new Map<string, Result<Value>>(given),
+    edges: new Map(),
+  };
   makeAll(sheet);
   const failed = failedChecks(sheet);
   if (failed.length > 0) return fail(...inOrder(failed));

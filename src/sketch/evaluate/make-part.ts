@@ -17,6 +17,7 @@ import { type Desk, openDesk } from './desk.ts';
 import { makeDimension } from './make-dimension.ts';
 import type { Sheet } from './sheet.ts';
 import { showPoint } from './show.ts';
+import { thicknessOfPart } from './thickness-of-part.ts';
 
 /** What parts are made of. */
 export interface Stock {
@@ -39,7 +40,7 @@ function make(name: string, spec: PartSpec, stock: Stock, desk: Desk): SketchedP
     const one = desk.take(stock.openingOf(opening.text));
     return one === undefined || one === 'absent' ? [] : [one];
   });
-  const thickness = desk.size(spec.thickness, 'a thickness');
+  const thickness = thicknessOfPart(name, desk);
   const [grain, up] = [desk.figure(spec.grain), desk.figure(spec.up)];
   const { quantity } = spec;
   // A part that the base places is counted there, once its copies have their hands.

@@ -5,6 +5,7 @@ import type { Expression } from '../schema/expression.ts';
 import { MOST_COPIES } from '../source/limits.ts';
 import type { Desk } from './desk.ts';
 import { makeDirection, makeSpot } from './make-spot.ts';
+import { thicknessOfPart } from './thickness-of-part.ts';
 
 const UP: Vec3 = vec3(0, 0, 1);
 const TO_THE_SITTER: Vec3 = vec3(0, -1, 0);
@@ -27,7 +28,7 @@ export function makePlace(
     const angle = desk.holds(when) === true ? desk.figure(by) : undefined;
     return angle === undefined ? [] : [{ about: AXES[about], by: angle }];
   });
-  const thickness = desk.figure(desk.sheet.form.data.parts[spec.part.text]!.thickness);
+  const thickness = thicknessOfPart(spec.part.text, desk);
   const pinDepth =
     spec.deep === undefined ? 0 : spec.deep === 'half' ? thickness && thickness / 2 : desk.figure(spec.deep);
   const trims = (spec.trims ?? []).flatMap((trim) => makeTrim(name, trim, planes, desk) ?? []);

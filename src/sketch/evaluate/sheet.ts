@@ -9,6 +9,8 @@ export interface Sheet {
   readonly form: Form;
   /** How lengths are written in messages. */
   readonly style: LengthStyle;
+  /** Thicknesses, mm, that parts really came to, by name: they go before what the form says. */
+  readonly thickness: Readonly<Record<string, number>>;
   readonly values: Map<string, Result<Value>>;
   /** Edges by `outline[2]`; `absent` when their condition does not hold. */
   readonly edges: Map<string, Result<DrawnEdge | 'absent'>>;
