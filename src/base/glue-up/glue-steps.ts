@@ -1,0 +1,81 @@
+import type { PlacedPart } from '../api.ts';
+import type { Joint } from '../joints/api.ts';
+import type { GlueStep } from './api.ts';
+import { clampsOf } from './clamps-of.ts';
+
+/**
+ * The order in which a base is glued: small groups first (a leg pair, a frame), then those joined, as many joints at a time as
+ * must close together. Of the joints left that kind comes next whose gluing makes the smallest pieces; a joint whose two parts would
+ * then be in one piece is glued in the same step, for it could not be closed later.
+ */
+export function glueSteps(parts: readonly PlacedPart[], joints: readonly Joint[]): readonly GlueStep[] {
+  const glued = joints.filter(({ kind }) => kind !== 'screwed');
+  const groups = new Map(parts.map(({ id }) => [id, id]));
+  const rootOf = (id: string): string => {
+    const up = groups.get(id)!;
+    return up === id ? id : rootOf(up);
+  };
+  const steps: GlueStep[] = [];
+  let left = glued;
+  while (left.length > 0) {
+    const name = nextName(left, parts, rootOf);
+    for (const joint of left) if (joint.name === name) unite(joint, groups, rootOf);
+    const now = left.filter(({ sides: [a, b] }) => rootOf(a.part) === rootOf(b.part));
+    const roots = [...new Set(now.map(({ sides: [a] }) => rootOf(a.part)))];
+    steps.push({
+      joints: now.map(({ id }) => id),
+      names: [...new Set(now.map((joint) => joint.name))],
+      groups: roots.map((root) => {
+        const members = parts.filter(({ id }) => rootOf(id) === root);
+        const own = now.filter(({ sides: [a] }) => rootOf(a.part) === root);
+        return { parts: members.map(({ id }) => id), clamps: clampsOf(members, own) };
+      }),
+    });
+    left = left.filter((joint) => !now.includes(joint));
+  }
+  return steps;
+}
+
+function unite({ sides: [a, b] }: Joint, groups: Map<string, string>, rootOf: (id: string) => string): void {
+  groups.set(rootOf(a.part), rootOf(b.part));
+}
+
+/** The name of the joints whose gluing makes the smallest pieces; the first of the form among equals. */
+function nextName(
+  left: readonly Joint[],
+  parts: readonly PlacedPart[],
+  rootOf: (id: string) => string,
+): string {
+  const names = [...new Set(left.map(({ name }) => name))];
+  const sizes = names.map((name) =>
+    largestPiece(
+      left.filter((joint) => joint.name === name),
+      parts,
+      rootOf,
+    ),
+  );
+  return names[sizes.indexOf(Math.min(...sizes))]!;
+}
+
+function largestPiece(
+  joints: readonly Joint[],
+  parts: readonly PlacedPart[],
+  rootOf: (id: string) => string,
+): number {
+  const groups = new Map<string, string>(parts.map(({ id }) => [rootOf(id), rootOf(id)]));
+  const root = (id: string): string => {
+    const up = groups.get(id)!;
+    return up === id ? id : root(up);
+  };
+  for (const {
+    sides: [a, b],
+  } of joints)
+    groups.set(root(rootOf(a.part)), root(rootOf(b.part)));
+  const counts = new Map<string, number>();
+  for (const { id } of parts) {
+    const own = root(rootOf(id));
+    counts.set(own, (counts.get(own) ?? 0) + 1);
+  }
+  const touched = new Set(joints.map(({ sides: [a] }) => root(rootOf(a.part))));
+  return Math.max(...[...touched].map((each) => counts.get(each)!));
+}
