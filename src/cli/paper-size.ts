@@ -11,7 +11,7 @@ const ROLL_LENGTH = '3 m';
  * Whether there is such a paper is for the design to find out.
  */
 export function readPaperSize(text: string): TypedPaper['size'] {
-  const roll = /^\s*roll\s+(.*\d.*?)\s*$/i.exec(text)?.[1];
+  const roll = /^\s*roll\s+(.*?)\s*$/i.exec(text)?.[1];
   if (roll !== undefined) return { roll, longest: ROLL_LENGTH };
   const [, first, second] = /^\s*(\d[^x×]*?)\s*[x×]\s*(\d.*?)\s*$/i.exec(text) ?? [];
   if (first === undefined || second === undefined) return text;

@@ -84,10 +84,9 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
 }
 
 function sketchIn(design: Design, memo: Memo): Result<Sketch> {
-  const { text } = design.form;
-  const inputs = [text, design.parameters, design.units];
+  const inputs = [design.form, design.parameters, design.units];
   return remember(memo, { stage: 'sketch', inputs }, () => {
-    const form = remember(memo, { stage: 'form', inputs: [text] }, () => formOfDesign(design));
+    const form = remember(memo, { stage: 'form', inputs: [design.form] }, () => formOfDesign(design));
     if (!form.ok) return form;
     const values = valuesOfDesign(design, form.value);
     return values.ok ? sketchOfDesign(design, form.value, values.value) : values;

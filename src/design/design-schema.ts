@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { DeepReadonly } from './deep-readonly.ts';
 import { paperSchema, pinnedGridSchema } from './paper-schema.ts';
-import { dayText, nameText, strictObject, unitsSchema } from './strict-schema.ts';
+import { dayText, nameText, strictObject, typedValue, unitsSchema } from './strict-schema.ts';
 import { toolingSchema } from './tooling-schema.ts';
 
 /** What this program writes; raised whenever a file of the version before would be read otherwise. */
@@ -30,7 +30,7 @@ export const designSchema = strictObject({
     text: z.array(z.string().max(10_000)).min(1).max(20_000),
   }),
   /** As typed; what is not given takes the form's default. */
-  parameters: z.record(nameText, z.union([z.string().max(64), z.number(), z.boolean()])),
+  parameters: z.record(nameText, typedValue),
   tooling: toolingSchema,
   paper: paperSchema,
   patterns: z.array(patternRequestSchema).min(1).max(500),

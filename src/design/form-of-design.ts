@@ -14,9 +14,26 @@ import { nameParameters } from './parameters-behind.ts';
 /** How problems call the form's text inside a design, until they are shown at their place in the design's own file. */
 const FORM = 'form';
 
-/** The form that a design carries. Problem paths lead to the line of the form's text in the design. */
+/**
+ * The form that a design carries. Problem paths lead to the line of the form's text in the design; `design.form-differs`
+ * where the design calls it otherwise than its text does.
+ */
 export function formOfDesign(design: Design): Result<Form> {
-  return inDesign(readForm(design.form.text.join('\n'), FORM));
+  const read = inDesign(readForm(design.form.text.join('\n'), FORM));
+  if (!read.ok) return read;
+  const problems = (['name', 'version'] as const).flatMap((key): Problem[] => {
+    const [stated, own] = [design.form[key], read.value[key]];
+    return stated === own ? [] : [differs(key, stated, own)];
+  });
+  return problems.length > 0 ? fail(...problems) : read;
+}
+
+/** What a design says of its form must be what the form's text says: which of the two was meant cannot be told. */
+function differs(key: 'name' | 'version', stated: string | number, own: string | number): Problem {
+  const found = JSON.stringify(stated);
+  const expected = `${JSON.stringify(own)}, the ${key} in the form's own text below it`;
+  const message = `form.${key}: found ${found}, expected ${expected}.`;
+  return { code: 'design.form-differs', message, path: `form.${key}`, found, expected };
 }
 
 /** The parameters in force, in internal units; problem paths begin with `parameters`. */

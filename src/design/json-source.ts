@@ -174,14 +174,13 @@ function take(cursor: Cursor, character: string): boolean {
 function placesIn(text: string): (at: number) => Place {
   let line = 1;
   let lineStart = 0;
+  // Looked for once a line: a file may be one line of many megabytes.
+  let lineEnd = text.indexOf('\n');
   return (at) => {
-    for (
-      let next = text.indexOf('\n', lineStart);
-      next >= 0 && next < at;
-      next = text.indexOf('\n', lineStart)
-    ) {
+    while (lineEnd >= 0 && lineEnd < at) {
       line++;
-      lineStart = next + 1;
+      lineStart = lineEnd + 1;
+      lineEnd = text.indexOf('\n', lineStart);
     }
     return { line, column: at - lineStart + 1 };
   };

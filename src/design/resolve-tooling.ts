@@ -5,7 +5,7 @@ import type { TypedTooling } from './design-schema.ts';
 import { type MeasureReader, measureReader } from './typed-measures.ts';
 
 /** Ranges that refuse slips of the keyboard and hostile figures; what is unwise is for the checks to say. mm. */
-const RANGES = {
+export const RANGES = {
   diameter: { least: 1, most: 200 },
   cuttingLength: { least: 1, most: 300 },
   barrelLength: { least: 0.5, most: 100 },
@@ -38,7 +38,7 @@ export function resolveTooling(typed: TypedTooling, unit: LengthUnit): Result<To
   return reader.problems.length > 0 ? fail(...reader.problems) : ok(tooling);
 }
 
-function readCutter(typed: TypedTooling['cutter'], path: string, reader: MeasureReader): Cutter {
+export function readCutter(typed: TypedTooling['cutter'], path: string, reader: MeasureReader): Cutter {
   return {
     ...named(typed.name),
     diameter: reader.length(typed.diameter, `${path}.diameter`, RANGES.diameter),
@@ -49,7 +49,7 @@ function readCutter(typed: TypedTooling['cutter'], path: string, reader: Measure
   };
 }
 
-function readGuide(typed: TypedTooling['guide'], path: string, reader: MeasureReader): Guide {
+export function readGuide(typed: TypedTooling['guide'], path: string, reader: MeasureReader): Guide {
   if (typed.kind === 'bearing') {
     const diameter = reader.length(typed.diameter, `${path}.diameter`, RANGES.diameter);
     return { kind: 'bearing', ...named(typed.name), diameter, at: typed.at };
@@ -62,7 +62,7 @@ function readGuide(typed: TypedTooling['guide'], path: string, reader: MeasureRe
   };
 }
 
-function readBlade(typed: TypedTooling['blades'][number], path: string, reader: MeasureReader): Blade {
+export function readBlade(typed: TypedTooling['blades'][number], path: string, reader: MeasureReader): Blade {
   return { ...named(typed.name), width: reader.length(typed.width, `${path}.width`, RANGES.width) };
 }
 

@@ -162,7 +162,12 @@ export const resultSchema = strictObject({
     file: nameText.optional().describe('Name of the design’s own file, without its folder'),
   }),
   parameters: z
-    .record(nameText, z.union([z.number(), z.string(), z.boolean()]))
+    .record(
+      nameText,
+      z.union([z.number(), z.string(), z.boolean()], {
+        error: 'a number, a text in double quotes, true or false',
+      }),
+    )
     .describe('In force; lengths in mm, angles in rad'),
   parts: z.array(partSchema),
   patterns: z.array(patternSchema),

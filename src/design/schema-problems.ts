@@ -10,18 +10,23 @@ export function checkBySchema<T>(source: JsonSource, schema: z.ZodType<T>, prefi
   const parsed = schema.safeParse(source.value, { error: expectationOf });
   if (parsed.success) return ok(parsed.data);
   const problems = parsed.error.issues.flatMap((issue) => problemsOfIssue(issue, source, prefix));
-  return fail(...problems.filter((problem) => !isMistyped(problem, problems)));
+  const mistyped = new Set(
+    problems.filter(({ code }) => code.endsWith('.unknown-name')).map((each) => nameKey(each, each.expected)),
+  );
+  // What is missing only because its name was mistyped is said of the mistyped name.
+  return fail(
+    ...problems.filter(
+      (problem) => !(problem.code.endsWith('.missing') && mistyped.has(nameKey(problem, lastStep(problem)))),
+    ),
+  );
 }
 
-/** Is it missing only because its name was mistyped? That is said of the mistyped name. */
-function isMistyped(missing: Problem, problems: readonly Problem[]): boolean {
-  if (!missing.code.endsWith('.missing') || missing.path === undefined) return false;
-  const steps = missing.path.split('.');
-  const wanted = `"${steps.pop()}"`;
-  const beside = (path = '') => path.split('.').slice(0, -1).join('.') === steps.join('.');
-  return problems.some(
-    ({ code, path, expected }) => code.endsWith('.unknown-name') && expected === wanted && beside(path),
-  );
+function nameKey({ path = '' }: Problem, name: string | undefined): string {
+  return `${path.split('.').slice(0, -1).join('.')}\0${name}`;
+}
+
+function lastStep({ path = '' }: Problem): string {
+  return `"${path.split('.').at(-1)}"`;
 }
 
 /** Problems met later (in the form, a length, the tooling), shown where their values stand in the file. */
@@ -88,6 +93,11 @@ function expectationOf(issue: z.core.$ZodRawIssue): string | undefined {
       return `at least ${issue.minimum}${issue.origin === 'array' ? ' entries' : ''}`;
     case 'too_big':
       return `at most ${issue.maximum}${issue.origin === 'string' ? ' characters' : ''}`;
+    case 'invalid_union':
+    case 'invalid_key':
+    case 'invalid_element':
+    case 'not_multiple_of':
+      return 'a value of another kind';
     default:
       return undefined;
   }

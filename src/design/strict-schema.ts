@@ -36,6 +36,11 @@ const LENGTH = 'a length such as "730 mm", "28 3/4 in" or a bare number';
 /** A length as typed: text with or without a unit, or a bare number in the file's own unit. */
 export const typedLength = z.union([z.string().max(64), z.number()], { error: LENGTH });
 
+/** A parameter's value as typed: what kind of value each takes is for the form to say. */
+export const typedValue = z.union([z.string().max(64), z.number(), z.boolean()], {
+  error: 'a text in double quotes of at most 64 characters, a number, true or false',
+});
+
 /** A day by ISO 8601, that is in the calendar. */
 export const dayText = z.iso.date({ error: 'a day as year-month-day, such as "2026-03-09"' });
 

@@ -182,7 +182,7 @@ export interface Routing {
   readonly depth: DepthPlan;
   /** Tightest hollow of the routed edges; absent when every routed edge is straight or bulges. Radius 0 is a sharp inside corner. */
   readonly tightest?: { readonly radius: number; readonly at: Vec; readonly edge: string };
-  /** Largest cutter of the maker's list that reaches everywhere with this guide kind; absent when none does. */
+  /** Largest cutter of the maker's list that makes the part as drawn, with a whole template, by this guide kind; absent when none does. */
   readonly largestCutter?: Cutter;
   /** Widest blade of the list that follows the saw line; absent when none does. */
   readonly blade?: { readonly blade: Blade; readonly leastRadius: number };

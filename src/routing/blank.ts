@@ -1,4 +1,6 @@
 import {
+  add,
+  areaOfRegions,
   circleOutline,
   directionAt,
   type Edge,
@@ -6,9 +8,13 @@ import {
   moveBy,
   type Outline,
   offsetRegions,
+  POSITION_TOLERANCE,
+  perimeterOfOutline,
   type Region,
   reverseEdge,
   scale,
+  subtract,
+  subtractRegions,
   transformEdge,
   uniteRegions,
 } from '../geometry/index.ts';
@@ -42,7 +48,32 @@ export function blankOf(outer: Outline, sawAllowance: number, endAllowance: numb
   // In the middle of a run nothing else carries the blank past a sawn or joint edge.
   const margins = extended.passedOver.filter(isEnd).map((edge) => sweptOut(edge, sawAllowance));
   const wood = [...margins, ...roundCorners(outer, sawAllowance)];
-  return wood.reduce<readonly Region[]>((blank, more) => uniteRegions(blank, [more]), board);
+  const blank = wood.reduce<readonly Region[]>((whole, more) => uniteRegions(whole, [more]), board);
+  const least = leastRound(outer, Math.min(sawAllowance, endAllowance));
+  // Mostly it lies inside already; united all the same, it would only cut edges into pieces.
+  const isLess =
+    areaOfRegions(subtractRegions(least, blank)) > POSITION_TOLERANCE * perimeterOfOutline(outer);
+  return isLess ? uniteRegions(blank, least) : blank;
+}
+
+/**
+ * What stands within `by` mm of the part, but for what lies beyond edges that stay as the board came. The run-ons are cut
+ * straight across from tip to tip: over a slanted or hollow end they may leave less than they run on.
+ */
+function leastRound(outer: Outline, by: number): readonly Region[] {
+  if (by === 0) return [];
+  const grown = offsetRegions([{ outer, holes: [] }], by);
+  const beyond = outer.edges
+    .filter(({ tag }) => tag.role === 'left')
+    .map((edge) => sweptOut(runOnBothWays(edge, 2 * by), 2 * by));
+  return beyond.length === 0 ? grown : subtractRegions(grown, beyond);
+}
+
+/** A line made longer by `by` mm at both ends; an arc stays as it is. */
+function runOnBothWays(edge: Edge, by: number): Edge {
+  if (edge.kind === 'arc') return edge;
+  const along = scale(directionAt(edge, 0), by);
+  return line(subtract(edge.from, along), add(edge.to, along), edge.tag);
 }
 
 const isEnd = ({ tag }: Edge): boolean => tag.role === 'sawn' || tag.role === 'joint';

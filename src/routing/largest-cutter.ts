@@ -6,8 +6,8 @@ import type { ExtendedOutline } from './outline/extend-outline.ts';
 import { routeShape } from './route-shape.ts';
 
 /**
- * The largest cutter of the maker's list, the one in hand included, that leaves no wood standing, with the same kind of
- * guide: a bearing as much larger than its cutter as the one in hand, or the same bushing. Nothing when none does.
+ * The largest cutter of the maker's list, the one in hand included, that leaves the part as drawn and its template whole,
+ * with the same kind of guide: a bearing as much larger than its cutter as the one in hand, or the same bushing. Nothing when none does.
  */
 export function largestCutter(
   part: SketchedPart,
@@ -38,6 +38,10 @@ function reachesEverywhere(
   tooling: Tooling,
 ): boolean {
   const radii = { guide: guideDiameter(guideFor(diameter, tooling)) / 2, cutter: diameter / 2 };
-  const { asRouted } = routeShape(part, extended, radii);
-  return findDifferences([part.region], asRouted).every(({ kind }) => kind === 'lost');
+  const { asRouted, template, openings } = routeShape(part, extended, radii);
+  // As the check has it: one board, every opening in it still an opening of its own.
+  const holes = template.reduce((sum, region) => sum + region.holes.length, 0);
+  const wanted = openings.reduce((sum, opening) => sum + opening.template.length, 0);
+  if (template.length !== 1 || holes !== wanted) return false;
+  return findDifferences([part.region], asRouted).length === 0;
 }

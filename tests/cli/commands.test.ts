@@ -171,6 +171,38 @@ describe('start', () => {
     expect(code).toBe(2);
     expect(err).toMatch(/^shop\.json:\d+:3: blade: found "blade", expected "blades"\.\n$/);
   });
+
+  it.each([
+    [{ runOn: '5e3' }, /^shop\.json:\d+:12: runOn: cannot read "5e3" as a length/],
+    [{ sawAllowance: '900 mm' }, /^shop\.json:\d+:19: sawAllowance: 900 mm .* from 0 mm to 200 mm/],
+    [
+      { blades: [{ name: 'wide', width: 'wide' }] },
+      /^shop\.json:\d+:\d+: blades\.0\.width: cannot read "wide"/,
+    ],
+    [
+      { cutters: [12, 13].map((diameter) => ({ name: 'flush', diameter, cuttingLength: 40 })) },
+      /^shop\.json:\d+:\d+: cutters: "flush" is the name of number 1 and of number 2/,
+    ],
+  ])('refuses a workshop that no design could use, naming its file: %j', async (change, words) => {
+    writeFileSync(bench.path('shop.json'), JSON.stringify({ ...WORKSHOP, ...change }, null, 2));
+    const { code, err } = await bench.run('start', 'splayed-leg', '-o', 'a.json', '--workshop', 'shop.json');
+    expect(code).toBe(2);
+    expect(err).toMatch(words);
+    expect(existsSync(bench.path('a.json'))).toBe(false);
+  });
+
+  it.each([
+    ['roll x', /^--paper: cannot read "x" as a length: .*expected a name such as A4.* or "roll 610 mm"/],
+    ['A44', /^--paper: no paper is called "A44"; expected a name such as A4/],
+    ['30 x 700', /^--paper: .* sides from 90 to 5080 mm are possible/],
+  ])('refuses the paper "%s" by the name of the option', async (paper, words) => {
+    const begun = await bench.run('start', 'splayed-leg', '-o', 'a.json', '--paper', paper);
+    expect([begun.code, begun.err]).toEqual([2, expect.stringMatching(words)]);
+    expect(existsSync(bench.path('a.json'))).toBe(false);
+    await bench.run('start', 'splayed-leg', '-o', 'a.json');
+    const made = await bench.run('make', 'a.json', '-o', 'out', '--paper', paper);
+    expect([made.code, made.err]).toEqual([2, expect.stringMatching(words)]);
+  });
 });
 
 const WORKSHOP = {
@@ -220,10 +252,14 @@ describe('set', () => {
 
   it.each([
     [['splay=85°'], 'splay is 85°: it can be from 0° to 20°'],
-    [['splai=8°'], 'did you mean "splay"'],
+    [['splai=8°'], 'a.json: there is no parameter "splai": did you mean "splay"?\n'],
+    [['nosuch=3'], 'a.json: there is no parameter "nosuch"; expected one of: overall_height, top_thickness,'],
     [['splay'], 'Found "splay", expected name=value'],
     [['splay=8°', 'splay=9°'], 'expected splay once'],
-    [['stock=thick'], 'cannot read "thick" as a length'],
+    [
+      ['stock=thick'],
+      'a.json: stock: cannot read "thick" as a length: a number is missing; expected a length',
+    ],
   ])('refuses %j and leaves the design alone', async (texts, words) => {
     const before = bench.read('a.json');
     const { code, err } = await bench.run('set', 'a.json', ...texts);

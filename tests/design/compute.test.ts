@@ -50,6 +50,18 @@ const changes: readonly ((design: Design, by: number) => Design)[] = [
   }),
 ];
 
+describe('a form that the design calls otherwise than its own text', () => {
+  it.each([
+    ['name', 'knee-leg', '"splayed-leg"'],
+    ['version', 99, String(leg.form.version)],
+  ] as const)('is refused: its %s', (key, stated, own) => {
+    const computed = compute({ ...leg, form: { ...leg.form, [key]: stated } });
+    expect(computed.ok ? [] : computed.problems).toMatchObject([
+      { code: 'design.form-differs', path: `form.${key}`, expected: expect.stringContaining(own) },
+    ]);
+  });
+});
+
 describe('a computation', () => {
   it('from a memo equals one from nothing, whatever was changed in between', () => {
     const steps = fc.array(fc.tuple(fc.nat(changes.length - 1), fc.nat(7)), { minLength: 1, maxLength: 3 });

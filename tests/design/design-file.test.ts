@@ -121,6 +121,18 @@ describe('a damaged design file', () => {
       says: { code: 'design.unknown-name', expected: '"cuttingLength"', path: 'tooling.cutter.cutingLength' },
     },
     {
+      name: 'a parameter without a value',
+      text: damage(/"stock": "[^"]*"/, '"stock": null'),
+      at: 'null',
+      says: { code: 'design.unusable', found: 'null', expected: expect.stringContaining('true or false') },
+    },
+    {
+      name: 'a list for a parameter',
+      text: damage(/"stock": "[^"]*"/, '"stock": []'),
+      at: '[]',
+      says: { code: 'design.unusable', found: 'a list', expected: expect.stringContaining('true or false') },
+    },
+    {
       name: 'a view that there is not',
       text: damage('"view": "all"', '"view": "everything"'),
       at: '"everything"',

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { placeOfValue, readJson } from '../../src/design/json-source.ts';
 
 const read = (text: string) => readJson(text, 'a.json');
@@ -82,5 +82,15 @@ describe('reading JSON with places', () => {
 
   it('refuses endless nesting without exhausting the stack', () => {
     expect(problemOf('['.repeat(1_000_000)).code).toBe('json.too-deep');
+  });
+
+  it('looks for the end of each line once, however long the line is', () => {
+    const search = vi.spyOn(String.prototype, 'indexOf');
+    try {
+      expect(read(`[${'1,'.repeat(5000)}\n2]`).ok).toBe(true);
+      expect(search.mock.calls.length).toBeLessThan(10);
+    } finally {
+      search.mockRestore();
+    }
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { areaOfRegions, locate, vec } from '../../src/geometry/index.ts';
+import { areaOfRegions, circleOutline, locate, vec } from '../../src/geometry/index.ts';
 import { routePart } from '../../src/routing/index.ts';
 import {
   bearingTooling,
@@ -188,5 +188,32 @@ describe('the largest cutter of the list', () => {
       bushingTooling(8, 16, { cutters }),
     );
     expect(largestCutter?.diameter).toBe(12);
+  });
+
+  test('is none where every one with this bushing would round a corner off', () => {
+    // Two routed edges meet in a sharp corner that bulges: any offset inwards loses it (design rule: δ > 0).
+    const corner = rectangle(80, 700, { foot: 'sawn', left: 'sawn' });
+    expect(routePart(partOf(corner), bushingTooling(8, 30, { cutters })).largestCutter).toBeUndefined();
+    expect(routePart(partOf(corner), bearingTooling(8, { cutters })).largestCutter?.diameter).toBe(25);
+  });
+
+  test('leaves the template whole', () => {
+    // Routed openings whose edges stand 12 mm apart: a template opening grows by δ = (30 − c)/2 all round.
+    const window = (y: number) =>
+      reversed(circleOutline(vec(100, y), 80, { id: `rim-${y}`, role: 'routed' }, 1));
+    const part = partOf(rectangle(200, 700, { foot: 'sawn', right: 'sawn', head: 'sawn', left: 'sawn' }), {
+      holes: [window(200), window(372)],
+      openings: [openingAt(0, vec(100, 200)), openingAt(1, vec(100, 372))],
+    });
+    const among = (...sizes: number[]) =>
+      routePart(
+        part,
+        bushingTooling(8, 30, {
+          cutter: { diameter: 6, cuttingLength: 25 },
+          cutters: sizes.map((diameter) => ({ diameter, cuttingLength: 25 })),
+        }),
+      ).largestCutter?.diameter;
+    expect(among(8, 12)).toBeUndefined();
+    expect(among(8, 12, 19)).toBe(19);
   });
 });

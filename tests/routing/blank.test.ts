@@ -6,6 +6,7 @@ import {
   locate,
   nearestOnEdges,
   offsetRegions,
+  pointAt,
   subtractRegions,
 } from '../../src/geometry/index.ts';
 import { type Fixing, routePart } from '../../src/routing/index.ts';
@@ -43,6 +44,29 @@ describe('the blank', () => {
     expect(routePart(part, bearingTooling(19, { runOn: 30 })).endAllowance).toBeCloseTo(30 - 9.5 - 5, 9);
     expect(routePart(part, bearingTooling(19, { runOn: 10, sawAllowance: 2 })).endAllowance).toBe(2);
   });
+
+  test.each(['slanted', 'leaning'])(
+    'leaves no less than the saw allowance at %s ends without a run-on',
+    (kind) => {
+      const outer =
+        kind === 'leaning'
+          ? LEG
+          : loopOf([
+              [0, 0, 'foot', 'sawn'],
+              [60, 25, 'inner', 'routed'],
+              [90, 640, 'head', 'sawn'],
+              [10, 690, 'outer', 'routed'],
+            ]);
+      const tooling = bearingTooling(19, { runOn: 0, sawAllowance: 2 });
+      const { blank } = routePart(partOf(outer), tooling);
+      const line = blank.flatMap((region) => region.outer.edges);
+      for (const edge of outer.edges) {
+        for (let i = 0; i <= 20; i++) {
+          expect(nearestOnEdges(line, pointAt(edge, i / 20)).distance).toBeGreaterThan(2 - 1e-6);
+        }
+      }
+    },
+  );
 
   test('is not wider than the board at an edge left as it came', () => {
     const slab = loopOf([

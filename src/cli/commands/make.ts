@@ -10,7 +10,8 @@ import { folderFor, loadResult } from '../make/output-folder.ts';
 import { sayMade, summaryOf } from '../make/say-made.ts';
 import { readSheetName } from '../make/sheet-name.ts';
 import { readFonts } from '../package-files.ts';
-import { PAPER_HELP, readPaperSize } from '../paper-size.ts';
+import { readPaperOption } from '../paper-option.ts';
+import { PAPER_HELP } from '../paper-size.ts';
 import { watchProgress } from '../progress.ts';
 import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, say, type Terminal } from '../terminal.ts';
@@ -127,10 +128,12 @@ function readChoice(terminal: Terminal, options: MakeOptions): Result<MakeChoice
   const since = options.since === undefined ? undefined : loadResult(terminal, options.since);
   if (since && !since.ok) return since;
   const { part, view, mirrored, force } = options;
-  const paper = options.paper === undefined ? undefined : readPaperSize(options.paper);
+  // Bare numbers are of the design's own unit, which is not known yet: whether the words can be read does not depend on it.
+  const paper = options.paper === undefined ? undefined : readPaperOption(options.paper, 'mm');
+  if (paper && !paper.ok) return paper;
   return {
     ok: true,
-    value: { part, view, mirrored, paper, force, sheet: sheet?.value, since: since?.value },
+    value: { part, view, mirrored, paper: paper?.value, force, sheet: sheet?.value, since: since?.value },
   };
 }
 

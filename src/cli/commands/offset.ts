@@ -80,7 +80,8 @@ function offset(terminal: Terminal, path: string, options: OffsetCommandOptions)
 
 /** Problems of a length typed on the command line name the option; their columns count in what was typed. */
 function ofBy({ column: _, ...problem }: Problem): Problem {
-  return { ...problem, message: `--by: ${problem.message}` };
+  const expected = 'a length such as 3 mm, "1/8 in" or, inwards, -3';
+  return { ...problem, message: `--by: ${problem.message}; expected ${expected}.`, expected };
 }
 
 /** Also where one of the names is a link to the other. */

@@ -5,6 +5,7 @@ import { type Session, withExample } from '../command.ts';
 import { loadDesign, saveDesign } from '../design-files.ts';
 import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, say, type Terminal } from '../terminal.ts';
+import { ofTypedParameter } from '../typed-parameter.ts';
 
 /** `legwright set`: changes parameters in a design. */
 export function addSet(program: Command, session: Session): void {
@@ -46,9 +47,8 @@ function setParameters(
       terminal,
       computed.problems.flatMap((problem) => {
         if (!typedNow.has(problem.path ?? '')) return placeProblems(file.value.source, [problem]);
-        // What was typed on the command line stands nowhere in the file.
-        const { column: _, ...rest } = problem;
-        return [rest];
+        const names = Object.keys(before.parameters);
+        return [{ ...ofTypedParameter(problem, names), file: path }];
       }),
     );
   }

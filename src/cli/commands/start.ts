@@ -22,9 +22,11 @@ import { readAssignments } from '../assignments.ts';
 import { type Session, withExample } from '../command.ts';
 import { saveNewDesign } from '../design-files.ts';
 import { findForm } from '../find-form.ts';
-import { PAPER_HELP, readPaperSize } from '../paper-size.ts';
+import { readPaperOption } from '../paper-option.ts';
+import { PAPER_HELP } from '../paper-size.ts';
 import { showProblems } from '../show-problems.ts';
 import { EXIT, type ExitCode, pathIn, say, type Terminal } from '../terminal.ts';
+import { ofTypedParameter } from '../typed-parameter.ts';
 
 interface StartOptions extends Choice {
   readonly output: string;
@@ -95,9 +97,15 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
   }
   const { form, text } = found.value;
   const { units, tooling, paper } = shop.value;
-  const parameters = { ...defaultParameters(form, units.length), ...asked.value };
+  const size = options.paper === undefined ? ok(paper.size) : readPaperOption(options.paper, units.length);
+  if (!size.ok) return size;
+  const defaults = defaultParameters(form, units.length);
+  const parameters = { ...defaults, ...asked.value };
   const values = readParameterValues(form, parameters, { unit: units.length });
-  if (!values.ok) return values;
+  if (!values.ok) {
+    const names = Object.keys(defaults);
+    return fail(...values.problems.map((each) => ofTypedParameter(each, names)));
+  }
   const sketch = evaluateForm(form, values.value, { style: lengthStyleOf({ units }) });
   if (!sketch.ok) {
     return fail(...sketch.problems.map((each) => formLast(nameParameters(each, form, parameters))));
@@ -112,7 +120,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
       date: terminal.today,
       units,
       tooling,
-      paper: options.paper === undefined ? paper : { ...paper, size: readPaperSize(options.paper) },
+      paper: { ...paper, size: size.value },
     }),
   );
 }

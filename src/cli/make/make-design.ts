@@ -2,6 +2,7 @@ import { basename, join } from 'node:path';
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import type { Computed, Design, DesignFile, TypedPaper, WrittenResult } from '../../design/index.ts';
 import { computeInFile, designToWrite } from '../design-files.ts';
+import { ofPaperOption } from '../paper-option.ts';
 import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
 import { changedSheets, droppedSheets, patternsWithSameOutlines } from './changed-sheets.ts';
@@ -59,7 +60,9 @@ export async function makeDesign(
   const identity: DesignIdentity = { name: design.name, form: design.form.name, file: basename(path) };
   const drawings = choice.sheet === undefined ? everyView(patterns) : [];
   const outcome = computeInFile(file, design, { wanted: { patterns, drawings }, onStep });
-  if (!outcome.ok) return outcome;
+  if (!outcome.ok) {
+    return choice.paper === undefined ? outcome : fail(...outcome.problems.map(ofPaperOption));
+  }
   const computed = outcome.value;
   const strange = choice.since === undefined ? undefined : strangeResult(choice.since, identity, computed);
   if (strange !== undefined && choice.force !== true) return fail({ ...strange, file: path });
