@@ -1,5 +1,4 @@
-import type { Box, Edge, Region } from './api.ts';
-import { sweepOf } from './edge.ts';
+import type { Arc, Box, Edge, Region } from './api.ts';
 
 const EMPTY: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
 
@@ -32,9 +31,15 @@ export function boundsOfEdge(edge: Edge): Box {
 
 /** Smallest upright box round edges; none give an empty box. */
 export function boundsOfEdges(edges: Iterable<Edge>): Box {
-  let box = EMPTY;
-  for (const edge of edges) box = joinBoxes(box, boundsOfEdge(edge));
-  return box;
+  let { minX, minY, maxX, maxY } = EMPTY;
+  for (const edge of edges) {
+    const box = boundsOfEdge(edge);
+    minX = Math.min(minX, box.minX);
+    minY = Math.min(minY, box.minY);
+    maxX = Math.max(maxX, box.maxX);
+    maxY = Math.max(maxY, box.maxY);
+  }
+  return { minX, minY, maxX, maxY };
 }
 
 /** Smallest upright box round regions; none give an empty box. */
@@ -42,11 +47,22 @@ export function boundsOfRegions(regions: readonly Region[]): Box {
   return regions.map((region) => boundsOfEdges(region.outer.edges)).reduce(joinBoxes, EMPTY);
 }
 
-/** Does the arc pass the quarter point (0 right, 1 top, 2 left, 3 bottom) of its circle? */
-function passes(edge: Extract<Edge, { kind: 'arc' }>, quarter: 0 | 1 | 2 | 3): boolean {
-  const { from, centre, turn } = edge;
-  const start = Math.atan2(from.y - centre.y, from.x - centre.x);
-  const ahead = turn * (quarter * (Math.PI / 2) - start);
-  const wrapped = ahead - 2 * Math.PI * Math.floor(ahead / (2 * Math.PI));
-  return wrapped < sweepOf(edge);
+/**
+ * Does the arc pass the quarter point (0 right, 1 top, 2 left, 3 bottom) of its circle: after its start and before
+ * its end? Either is enough for an arc of more than half a turn.
+ */
+function passes(edge: Arc, quarter: 0 | 1 | 2 | 3): boolean {
+  const { centre, turn } = edge;
+  const [from, to] = turn === 1 ? [edge.from, edge.to] : [edge.to, edge.from];
+  const ax = from.x - centre.x;
+  const ay = from.y - centre.y;
+  const bx = to.x - centre.x;
+  const by = to.y - centre.y;
+  const after = quarter === 0 ? -ay : quarter === 1 ? ax : quarter === 2 ? ay : -ax;
+  const before = quarter === 0 ? by : quarter === 1 ? -bx : quarter === 2 ? -by : bx;
+  const turned = ax * by - ay * bx;
+  if (turned > 0) return after > 0 && before > 0;
+  if (turned < 0) return after > 0 || before > 0;
+  // Exactly half a turn, or a whole one.
+  return ax * bx + ay * by > 0 || after > 0;
 }

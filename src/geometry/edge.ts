@@ -13,9 +13,11 @@ export function arc(from: Vec, to: Vec, centre: Vec, turn: 1 | -1, tag: EdgeTag)
 export function sweepOf(edge: Arc): number {
   const { from, to, centre, turn } = edge;
   if (from.x === to.x && from.y === to.y) return 2 * Math.PI;
-  const a = subtract(from, centre);
-  const b = subtract(to, centre);
-  const turned = turn * Math.atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y);
+  const ax = from.x - centre.x;
+  const ay = from.y - centre.y;
+  const bx = to.x - centre.x;
+  const by = to.y - centre.y;
+  const turned = turn * Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
   return turned > 0 ? turned : turned + 2 * Math.PI;
 }
 

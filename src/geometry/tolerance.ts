@@ -22,6 +22,18 @@ export const VERTEX_SNAP = 1e-8;
 export const CARRIER_TOLERANCE = 1e-9;
 
 /**
+ * Two edges of a boolean that cross farther than this (mm) from every end and every other crossing cross plainly, however the
+ * last digits fall: ten times what may lie between an arc's ends and its circle.
+ */
+export const PLAIN_CLEARANCE = 1e-6;
+
+/** And at an angle of at least this (rad): at a flatter one the rounding of a crossing would reach the clearance. */
+export const PLAIN_ANGLE = 1e-4;
+
+/** And whose arcs have smaller radii than this (mm), so that the rounding of their circles stays below 1e-11 mm. */
+export const LARGEST_PLAIN_RADIUS = 1e5;
+
+/**
  * An arc of larger radius (mm) is written as a line: the rounding of its centre would reach 1e-8 mm, and over 100 mm the
  * line strays by 1e-4 mm and turns by 5e-6 rad only.
  */

@@ -17,6 +17,7 @@ interface Loop {
  * outer loop that holds it. Slivers (on average thinner than the snap) are dropped, and holes in nothing.
  */
 export function nestLoops(outlines: readonly Outline[]): Region[] {
+  if (outlines.length === 1 && isLarge(outlines[0]!)) return [{ outer: outlines[0]!, holes: [] }];
   const outers: Loop[] = [];
   const holes: Loop[] = [];
   for (const outline of outlines) {
@@ -25,12 +26,23 @@ export function nestLoops(outlines: readonly Outline[]): Region[] {
     if (Math.abs(area) < 1 && Math.abs(area) <= VERTEX_SNAP * perimeterOfOutline(outline)) continue;
     (area > 0 ? outers : holes).push({ outline, area });
   }
+  if (outers.length === 0) return [];
   if (outers.length === 1) return [{ outer: outers[0]!.outline, holes: holes.map(({ outline }) => outline) }];
   outers.sort((a, b) => a.area - b.area);
   const held: Outline[][] = outers.map(() => []);
-  const homeOf = homeFinder(outers);
-  for (const hole of holes) held[homeOf(hole)]?.push(hole.outline);
+  if (holes.length > 0) {
+    const homeOf = homeFinder(outers);
+    for (const hole of holes) held[homeOf(hole)]?.push(hole.outline);
+  }
   return outers.map(({ outline }, i) => ({ outer: outline, holes: held[i]! })).reverse();
+}
+
+/** Is a lone loop, which cannot be a hole, plainly no sliver: no polygon of its corners of less than a square millimetre? */
+function isLarge({ edges }: Outline): boolean {
+  const { x, y } = edges[0]!.from;
+  let twice = 0;
+  for (const { from, to } of edges) twice += (from.x - x) * (to.y - y) - (from.y - y) * (to.x - x);
+  return twice > 2;
 }
 
 /** Finds for a hole the number of the smallest outer loop that holds it, or −1; outer loops come in order of area. */

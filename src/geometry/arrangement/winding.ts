@@ -1,8 +1,8 @@
-import { orient2d } from 'robust-predicates';
 import { type BoxTree, buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import type { Arrangement } from './arrangement.ts';
 import { filled } from './lists.ts';
 import { SHAPE } from './pieces.ts';
+import { crossingOfArc, crossingOfLine } from './ray.ts';
 
 /**
  * How often each operand winds round the points beside the middle of a slice. A ray is cast to the right, or upwards
@@ -117,13 +117,7 @@ function crossingRightwards({ pieces, slices }: Arrangement, s: number, x: numbe
   const turn = pieces.turn[piece]!;
   const x0 = vertices[2 * v0]!;
   const x1 = vertices[2 * v1]!;
-  if (turn === 0) {
-    if (y0 <= y === y1 <= y) return 0;
-    if (x0 > x && x1 > x) return y0 <= y ? 1 : -1;
-    // The library counts y downwards: negative is to the left.
-    const side = -orient2d(x0, y0, x1, y1, x, y);
-    return y0 <= y ? (side > 0 ? 1 : 0) : side < 0 ? -1 : 0;
-  }
+  if (turn === 0) return crossingOfLine(x0, y0, x1, y1, x, y);
   const at = SHAPE * piece;
   return turn > 0
     ? crossingOfArc(x0, y0, x1, y1, shape[at + 4]!, shape[at + 5]!, shape[at + 6]!, x, y)
@@ -141,44 +135,9 @@ function crossingUpwards({ pieces, slices }: Arrangement, s: number, x: number, 
   const turn = pieces.turn[piece]!;
   const x0 = vertices[2 * v0 + 1]!;
   const x1 = vertices[2 * v1 + 1]!;
-  if (turn === 0) {
-    if (y0 <= x === y1 <= x) return 0;
-    if (x0 > y && x1 > y) return y0 <= x ? -1 : 1;
-    const side = -orient2d(x0, y0, x1, y1, y, x);
-    return y0 <= x ? (side > 0 ? -1 : 0) : side < 0 ? 1 : 0;
-  }
+  if (turn === 0) return -crossingOfLine(x0, y0, x1, y1, y, x);
   const at = SHAPE * piece;
   return turn < 0
     ? -crossingOfArc(x0, y0, x1, y1, shape[at + 5]!, shape[at + 4]!, shape[at + 6]!, y, x)
     : crossingOfArc(x1, y1, x0, y0, shape[at + 5]!, shape[at + 4]!, shape[at + 6]!, y, x);
-}
-
-/** Net upward crossings of a ray towards +x by an anticlockwise arc of less than half a turn from 0 to 1. */
-function crossingOfArc(
-  x0: number,
-  y0: number,
-  x1: number,
-  y1: number,
-  cx: number,
-  cy: number,
-  r: number,
-  x: number,
-  y: number,
-): number {
-  const right0 = x0 > cx || (x0 === cx && y0 < cy);
-  const right1 = x1 > cx || (x1 === cx && y1 < cy);
-  // On which halves of the circle the ray starts to the left of the arc.
-  const dx = x - cx;
-  const dy = y - cy;
-  const within = dx * dx + dy * dy < r * r;
-  const beforeRight = dx < 0 || within ? 1 : 0;
-  const beforeLeft = dx < 0 && !within ? 1 : 0;
-  const from = y0 <= y ? 1 : 0;
-  const to = y1 <= y ? 1 : 0;
-  if (right0 === right1) return (from - to) * (right0 ? beforeRight : beforeLeft);
-  // From one half to the other over the top or under the bottom.
-  const over = (right0 ? cy + r : cy - r) <= y ? 1 : 0;
-  return right0
-    ? (from - over) * beforeRight + (over - to) * beforeLeft
-    : (from - over) * beforeLeft + (over - to) * beforeRight;
 }

@@ -5,6 +5,7 @@ import { nestLoops } from '../arrangement/nest.ts';
 import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
 import { windingCaster } from '../arrangement/winding.ts';
+import { combinePlainly } from './plain/plain-boolean.ts';
 
 /** Does a point belong to the result, given how often each operand winds round it? */
 export type Membership = (winding0: number, winding1: number) => boolean;
@@ -15,6 +16,8 @@ export function combineLoops(
   second: readonly Outline[],
   belongs: Membership,
 ): Region[] {
+  const plain = combinePlainly(first, second, belongs);
+  if (plain !== undefined) return nestLoops(plain);
   const pieces = newPieces();
   for (const loop of first) addLoop(pieces, loop.edges, 0);
   for (const loop of second) addLoop(pieces, loop.edges, 1);
