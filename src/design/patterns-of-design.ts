@@ -8,6 +8,7 @@ import type { Design, PatternRequest } from './design-schema.ts';
 import { lengthStyleOf } from './length-style.ts';
 import { type Memo, remember } from './memo.ts';
 import { compareText, keepGrid, pinGrid, unpinGrid } from './pin-grid.ts';
+import { partFactsOf } from './print-of-pattern.ts';
 
 /** What one pattern is made from. */
 export interface PatternStage {
@@ -57,7 +58,9 @@ export function layForDesign(stage: PatternStage): Result<ComputedPattern> {
   if (!plan.ok) {
     return fail(...plan.problems.map((problem) => ({ ...problem, path: problem.path ?? 'paper' })));
   }
-  const digests = remember(memo, { stage: 'digests', inputs }, () => sheetDigests(plan.value, pattern));
+  const digests = remember(memo, { stage: 'digests', inputs }, () =>
+    sheetDigests(plan.value, pattern, partFactsOf(part, request.mirrored)),
+  );
   return ok({ request, pattern, plan: plan.value, digests });
 }
 

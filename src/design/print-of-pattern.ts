@@ -1,8 +1,8 @@
 import { cautions } from '../checks/index.ts';
 import { openingSizes } from '../drawing/index.ts';
 import { formatAngle, formatLength, type LengthStyle } from '../measure/index.ts';
-import type { PatternFacts, PatternPrint, PrintMeta } from '../print/index.ts';
-import type { KeyDimension } from '../sketch/index.ts';
+import type { PartFacts, PatternFacts, PatternPrint, PrintMeta } from '../print/index.ts';
+import type { KeyDimension, SketchedPart } from '../sketch/index.ts';
 import type { Computed, ComputedPattern } from './computed.ts';
 
 /** A laid-out pattern with what its sheets say of the part. */
@@ -12,16 +12,8 @@ export function printOf(
 ): PatternPrint {
   const { part, hands } = parts.find((each) => each.part.name === request.part)!;
   const own = hands.find(({ mirrored }) => mirrored === request.mirrored)!.name;
-  const handed = part.quantity.right > 0;
-  const isRight = request.mirrored && handed;
-  const others = isRight ? part.quantity.left : part.quantity.right;
   const facts: PatternFacts = {
-    part: part.label,
-    ...(handed ? { hand: isRight ? 'right hand' : 'left hand' } : {}),
-    quantity: isRight ? part.quantity.right : part.quantity.left,
-    ...(others > 0 && handed
-      ? { other: { hand: isRight ? 'left hand' : 'right hand', quantity: others } }
-      : {}),
+    ...partFactsOf(part, request.mirrored),
     findings: findings.flatMap(({ part: about, hand, severity, message, cure }) =>
       severity === 'note' || (about !== undefined && about !== part.name) || (hand ?? own) !== own
         ? []
@@ -37,6 +29,22 @@ export function printOf(
     ],
   };
   return { pattern, plan, facts };
+}
+
+/** Which part a pattern of it is for, of which hand, and how many. */
+export function partFactsOf(
+  { label, quantity: { left, right } }: SketchedPart,
+  mirrored: boolean,
+): PartFacts {
+  if (right === 0) return { part: label, quantity: left };
+  const [here, there] = mirrored ? [right, left] : [left, right];
+  const other = { hand: mirrored ? 'left hand' : 'right hand', quantity: there };
+  return {
+    part: label,
+    hand: mirrored ? 'right hand' : 'left hand',
+    quantity: here,
+    ...(there > 0 ? { other } : {}),
+  };
 }
 
 /** What the sheets say of the design, and the cautions for its tooling. */

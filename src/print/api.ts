@@ -67,8 +67,8 @@ export interface PrintFonts {
   readonly semibold: Uint8Array;
 }
 
-/** What the sheets say of a pattern besides what is drawn in it. */
-export interface PatternFacts {
+/** Which part a pattern is of, of which hand, and how many are made. */
+export interface PartFacts {
   /** Name of the part as printed: `Splayed leg`. */
   readonly part: string;
   /** `left hand`, `right hand`, or nothing where the part has no hands. */
@@ -77,6 +77,10 @@ export interface PatternFacts {
   readonly quantity: number;
   /** The other hand and how many of it are wanted too; absent where there are none. */
   readonly other?: { readonly hand: string; readonly quantity: number };
+}
+
+/** What the sheets say of a pattern besides what is drawn in it. */
+export interface PatternFacts extends PartFacts {
   /** Dimensions by which the pattern can also be laid out by hand, and what else belongs beside it. */
   readonly keyFacts: readonly { readonly label: string; readonly value: string }[];
   /** What must be known before wood is cut, a sentence or two each. */

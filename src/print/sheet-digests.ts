@@ -1,8 +1,9 @@
 import { clipScene, type Mark, type Pattern, transformScene } from '../drawing/index.ts';
 import type { Vec } from '../geometry/index.ts';
-import type { Sheet, SheetPlan } from './api.ts';
+import type { PartFacts, Sheet, SheetPlan } from './api.ts';
 import { digestOfText } from './digest-of-text.ts';
 import { leaveOutCut } from './leave-out.ts';
+import { partWords } from './page/strip.ts';
 import { type MarkedSeam, markSeams } from './seam-marks.ts';
 import { nameOfSheet } from './seams.ts';
 import { layoutOf } from './sheets-of-plan.ts';
@@ -12,10 +13,10 @@ const ROUNDING = 1e-4;
 
 /**
  * For each sheet of a plan, in order, a fingerprint of what is printed on it of the pattern, its name, its seams and
- * marks, and how it is scaled. A sheet whose fingerprint is unchanged need not be printed again. The revision and the
+ * marks, which part, hand and how many it is for, and how it is scaled. A sheet whose fingerprint is unchanged need not be printed again. The revision and the
  * count of pages do not enter: they change on every sheet at once.
  */
-export function sheetDigests(plan: SheetPlan, pattern: Pattern): readonly string[] {
+export function sheetDigests(plan: SheetPlan, pattern: Pattern, facts: PartFacts): readonly string[] {
   const { window } = layoutOf(plan);
   const { scene } = leaveOutCut(pattern, plan);
   const seams = markSeams(plan, pattern);
@@ -26,6 +27,8 @@ export function sheetDigests(plan: SheetPlan, pattern: Pattern): readonly string
     const words = [
       ...shared.map(rounded),
       nameOfSheet(sheet),
+      // On the strip at the foot of every sheet.
+      partWords(facts),
       ...seams.filter((seam) => seam.sheets.includes(sheet)).flatMap((seam) => wordsOfSeam(seam, sheet)),
       ...shown.marks.map(wordsOfMark),
     ];

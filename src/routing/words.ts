@@ -11,8 +11,8 @@ export interface LengthWords {
 }
 
 /**
- * Words in the maker's unit. Millimetres have at most two decimals, none that are zero. Inches are a fraction where one
- * fits; what lies between, such as the depth of wood left, would read 0 or falsely exact as a fraction and has thousandths.
+ * Words in the maker's unit. Millimetres have at most two decimals, none that are zero. Inches are fractions, down to 1/64;
+ * where none fits, as with a metric tool or the depth of wood left, the millimetres stand beside the nearest one.
  */
 export function lengthWords(style: LengthStyle = { unit: 'mm', decimals: 2 }): LengthWords {
   if (style.unit === 'mm') {
@@ -32,8 +32,10 @@ export function lengthWords(style: LengthStyle = { unit: 'mm', decimals: 2 }): L
 function inches(mm: number, style: Exclude<LengthStyle, { unit: 'mm' }>): string {
   if (Math.abs(mm) >= LONG) return formatLength(mm, style);
   const step = MM_PER.in / 64;
-  const isFraction = Math.abs(mm - Math.round(mm / step) * step) < FITS;
-  return isFraction ? formatLength(mm, { unit: 'in', denominator: 64 }) : `${trim(mm / MM_PER.in, 3)} in`;
+  const near = Math.round(mm / step) * step;
+  const fraction =
+    near === 0 && mm !== 0 ? 'under 1/64 in' : formatLength(near, { unit: 'in', denominator: 64 });
+  return Math.abs(mm - near) < FITS ? fraction : `${fraction} (${trim(mm, 2)} mm)`;
 }
 
 /** mm: from here on the design's own fraction is exact enough. */

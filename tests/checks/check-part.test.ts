@@ -236,12 +236,17 @@ describe('the words of findings', () => {
     const tooling = bearingTooling(inch(0.75), { cutters: cuttersOf(inch(0.25), inch(0.5)), runOn: 30 });
     const findings = inInches(partOf(hollowLeg(6.2)), tooling);
     expect(findings.length).toBeGreaterThan(5);
-    for (const { message, cure } of findings) expect(`${message} ${cure ?? ''}`).not.toMatch(/\bmm\b/);
+    for (const { message, cure } of findings) {
+      const words = `${message} ${cure ?? ''}`;
+      // Millimetres only beside a fraction that is not exact, and no inches in decimals.
+      expect(words.replaceAll(/(?:\d|64) in \(\d+(?:\.\d+)? mm\)/g, '')).not.toMatch(/\bmm\b/);
+      expect(words).not.toMatch(/\d\.\d+ in\b(?!²)/);
+    }
     const large = find(findings, 'routing.cutter-too-large')!;
     expect(large.message).toContain('The cutter of 3/4 in');
     expect(large.cure).toContain('A cutter of 1/4 in would reach');
     // Less than a step of the rule is not 0 in.
-    expect(find(findings, 'routing.wood-left')!.message).toMatch(/: 0\.\d+ in deep, 0\.\d+ in²/);
+    expect(find(findings, 'routing.wood-left')!.message).toMatch(/: 3\/64 in \(1\.38 mm\) deep, 0\.\d+ in²/);
   });
 
   test('are in millimetres where nothing else is asked for', () => {

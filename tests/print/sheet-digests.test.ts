@@ -27,12 +27,19 @@ const hole = (x: number, y: number, radius = 6): Mark => ({
   closed: true,
 });
 
+const FACTS = {
+  part: 'Leg',
+  hand: 'left hand',
+  quantity: 2,
+  other: { hand: 'right hand', quantity: 2 },
+};
+
 describe('a sheet is printed again only when what it shows has changed', () => {
   const leg = leaningLeg();
   const plan = planOf(leg);
-  const before = sheetDigests(plan, leg);
+  const before = sheetDigests(plan, leg, FACTS);
   const changedBy = (pattern: Pattern): number[] => {
-    const after = sheetDigests(planOf(pattern, { pinned: plan.grid }), pattern);
+    const after = sheetDigests(planOf(pattern, { pinned: plan.grid }), pattern, FACTS);
     return after.flatMap((digest, i) => (digest === before[i] ? [] : [i]));
   };
   /** The sheets whose windows hold a point. */
@@ -64,13 +71,21 @@ describe('a sheet is printed again only when what it shows has changed', () => {
   test('a change below what is printed changes nothing', () => {
     const nudged = withMark(leg, hole(60, 640));
     const again = withMark(leg, hole(60 + 1e-6, 640));
-    const digests = sheetDigests(planOf(nudged, { pinned: plan.grid }), nudged);
-    expect(sheetDigests(planOf(again, { pinned: plan.grid }), again)).toEqual(digests);
+    const digests = sheetDigests(planOf(nudged, { pinned: plan.grid }), nudged, FACTS);
+    expect(sheetDigests(planOf(again, { pinned: plan.grid }), again, FACTS)).toEqual(digests);
   });
 
   test('a corrected scale changes every sheet', () => {
     const corrected = { ...plan, paper: { ...paper, calibration: { long: 1.002, short: 1 } } };
-    for (const [i, digest] of sheetDigests(corrected, leg).entries()) expect(digest).not.toBe(before[i]);
+    for (const [i, digest] of sheetDigests(corrected, leg, FACTS).entries())
+      expect(digest).not.toBe(before[i]);
+  });
+
+  test.each([
+    { ...FACTS, quantity: 6 },
+    { ...FACTS, other: { ...FACTS.other, quantity: 6 } },
+  ])('how many are made stands on every sheet: %j', (facts) => {
+    for (const [i, digest] of sheetDigests(plan, leg, facts).entries()) expect(digest).not.toBe(before[i]);
   });
 });
 

@@ -16,18 +16,18 @@ describe('lengths in findings', () => {
     expect(area(2.5)).toBe('2.5 mm²');
   });
 
-  test('in inches are fractions where one fits, thousandths between, and the design’s own fraction when long', () => {
+  test('in inches are fractions, with the millimetres where none fits, and the design’s own fraction when long', () => {
     const { length, area } = lengthWords({ unit: 'in', denominator: 32 });
     expect([0.5, 1.5, 13 / 64, 1 / 3, 0.004].map((inches) => length(inches * INCH))).toEqual([
       '1/2 in',
       '1 1/2 in',
       '13/64 in',
-      '0.333 in',
-      '0.004 in',
+      '21/64 in (8.47 mm)',
+      'under 1/64 in (0.1 mm)',
     ]);
     expect(length(24.16 * INCH)).toBe('24 5/32 in');
     // A bearing of 19 mm is not one of 3/4 in: the difference is the finding.
-    expect(length(19)).toBe('0.748 in');
+    expect(length(19)).toBe('3/4 in (19 mm)');
     expect(area(INCH ** 2 / 8)).toBe('0.125 in²');
   });
 

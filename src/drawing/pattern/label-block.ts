@@ -6,7 +6,7 @@ import { widthOfText } from '../lettering/metrics.ts';
 import { LETTER_HEIGHTS } from '../styles.ts';
 import type { PatternSource } from './source.ts';
 import { openHead, polygon, step, stroke } from './strokes.ts';
-import { factsOf, mirroredWords, nameLine } from './words.ts';
+import { factsOf, manyWords, mirroredWords, nameLine } from './words.ts';
 
 /** A word or an arrow in a row of a label; its size is what it takes in the label's own frame, mm. */
 interface Item {
@@ -29,7 +29,8 @@ const ITEM_GAP = 1.2;
 const ROW_GAP = 0.4;
 
 /**
- * The label at one height of lettering, in each of its arrangements from the fullest to the flattest. All of them carry
+ * The label at one height of lettering, in each of its arrangements from the fullest to the flattest, first with the most
+ * words and then with fewer. All of them carry
  * the name with the hand, what the paper is and how many, the show face, which way is up, the grain, and the word that the
  * pattern is mirrored. `angle` is the direction of its baselines (rad), from which the arrows take theirs; `grain` that of
  * the wood where it stands.
@@ -42,19 +43,21 @@ export function labelArrangements(
   const name = textItem(nameLine(source), height, 'semibold', 'mark');
   const facts = (words: readonly string[]): Item =>
     textItem(words.join(' \u00b7 '), small, 'regular', 'mark');
-  const all = factsOf(source);
   const arrows = [
     ...arrowItems('up', source.part.up - angle, small),
     ...arrowItems('grain', grain - angle, small),
   ];
   const mirrored = mirroredWords(source);
   const warning = mirrored === undefined ? [] : [[textItem(mirrored, small, 'semibold', 'against')]];
-  return [
-    [...warning, [name], [facts(all.slice(0, 2))], [facts(all.slice(2))], arrows],
-    [...warning, [name], [facts(all)], arrows],
-    [...warning, [name, ...arrows], [facts(all)]],
-    [[name, ...warning.flat(), facts(all), ...arrows]],
-  ].map((rows) => stack(rows, small));
+  return manyWords(source).flatMap((many) => {
+    const all = factsOf(source, many);
+    return [
+      [...warning, [name], [facts(all.slice(0, 2))], [facts(all.slice(2))], arrows],
+      [...warning, [name], [facts(all)], arrows],
+      [...warning, [name, ...arrows], [facts(all)]],
+      [[name, ...warning.flat(), facts(all), ...arrows]],
+    ].map((rows) => stack(rows, small));
+  });
 }
 
 /** The next smaller height of the series; the smallest stays. */

@@ -32,13 +32,27 @@ export function nameLine(source: PatternSource): string {
 }
 
 /** What must not be lost with it: what this paper is, how many, which face shows, how thick. */
-export function factsOf(source: PatternSource): readonly string[] {
+export function factsOf(source: PatternSource, many: string): readonly string[] {
   const { part, options } = source;
   return [
     options.view === 'template' ? 'Template' : 'Pattern',
-    `make ${quantityOf(source).here}`,
+    many,
     'show face this side',
     `${writeLength(part.thickness, options.lengths)} thick`,
+  ];
+}
+
+/** How many are made of this hand, and how many of the other from which pattern: from the most words to the fewest. */
+export function manyWords(source: PatternSource): readonly string[] {
+  const { here, other } = quantityOf(source);
+  if (other === 0) return [`make ${here}`];
+  const { mirrored } = source.options;
+  const hand = mirrored ? 'left' : 'right';
+  const from = mirrored ? 'the pattern not mirrored' : 'the mirrored pattern';
+  return [
+    `make ${here}, ${hand} hand: ${other} from ${from}`,
+    `make ${here} (${hand} hand: ${other}${mirrored ? '' : ', mirrored'})`,
+    `make ${here} (and ${other} ${hand})`,
   ];
 }
 

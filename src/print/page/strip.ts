@@ -1,6 +1,6 @@
 import { widthOfText } from '../../drawing/index.ts';
 import { type Box, vec } from '../../geometry/index.ts';
-import type { PatternFacts, PrintMeta, Sheet, SheetPlan } from '../api.ts';
+import type { PartFacts, PatternFacts, PrintMeta, Sheet, SheetPlan } from '../api.ts';
 import { nameOfSheet } from '../seams.ts';
 import { GRAPHITE, HAIR, PALE, type PageItem } from './ink.ts';
 import { cornersOf, filled, polyline, rectangle, words, wordsWithin } from './items.ts';
@@ -59,7 +59,7 @@ export function stripItems(
 }
 
 /** `Splayed leg · left hand · make 2 (and 2 right)`. */
-export function partWords({ part, hand, quantity, other }: PatternFacts): string {
+export function partWords({ part, hand, quantity, other }: PartFacts): string {
   const also = other === undefined ? '' : ` (and ${other.quantity} ${other.hand.replace(/ hand$/, '')})`;
   return [part, hand, `make ${quantity}${also}`].filter((each) => each !== undefined).join(' \u00b7 ');
 }
