@@ -1,5 +1,5 @@
 import type { Finding } from '../../core/index.ts';
-import type { Frame, Region, Vec, Vec3 } from '../../geometry/index.ts';
+import type { Frame, Region, Vec } from '../../geometry/index.ts';
 import type { DowelSize, LooseTenonSize, WoodScrew } from '../../materials/index.ts';
 import type { JointKind } from '../../sketch/index.ts';
 import type { Contact } from '../contact/api.ts';
@@ -133,23 +133,4 @@ export interface Joint {
 export interface BaseJoints {
   readonly joints: readonly Joint[];
   readonly findings: readonly Finding[];
-}
-
-/** What the shop has; usual sizes and rules of the trade stand in for what is not said. */
-export interface JointOptions {
-  readonly looseTenons?: readonly LooseTenonSize[];
-  readonly dowels?: readonly DowelSize[];
-  /** Number of the wood screw, 8 unless said otherwise. */
-  readonly screw?: number;
-  /** Diameter of the cutter that clears pockets, mm; 12 unless said otherwise. */
-  readonly cutter?: number;
-}
-
-/** A place in a part's frame, with the wood that is left there. */
-export interface Wall {
-  /** mm; negative where the bore comes out by so much. */
-  readonly value: number;
-  /** The face that it is measured to, as PartFace names it, or a curved edge. */
-  readonly to: string;
-  readonly at: Vec3;
 }

@@ -1,73 +1,73 @@
 import {
+  boundsOfRegions,
+  directionToFrame,
   dot3,
   heightOver,
   intersectEdges,
   line,
-  POSITION_TOLERANCE,
-  type Vec,
+  locate,
+  pointToFrame,
+  pointToWorld,
+  RESIDUE_TOLERANCE,
+  scale3,
   type Vec3,
 } from '../../geometry/index.ts';
-import type { SolidPart } from '../contact/api.ts';
-import { pointsOfBore } from './points-of-bore.ts';
-import type { BoreShape } from './wall-of-bore.ts';
+import type { Contact, SolidPart } from '../contact/api.ts';
+import type { Hollow } from '../contact/without-pockets.ts';
+import type { Side } from './joint-pair.ts';
+import { woodToPocket } from './wood-to-pocket.ts';
 
-/** How far wood reaches from a bore's mouth along its drilled line, and the face at which it ends. */
-export interface WoodBehind {
-  /** mm, the least over the mouth. */
-  readonly reach: number;
-  readonly to: string;
+/** Places along a contact at which the wood behind it is measured, as shares of half its length. */
+const PLACES = [0, -0.3, 0.3, -0.6, 0.6];
+
+/** How far (mm) wood reaches square behind a contact into one of its parts: the least along the middle of the contact. */
+export function woodBehind(
+  { frame, regions }: Contact,
+  { part, into }: Side,
+  pockets: readonly Hollow[],
+): number {
+  const box = boundsOfRegions(regions);
+  const along = directionToFrame(part.frame, scale3(frame.z, into));
+  const reaches = PLACES.map((share) => (share * (box.maxX - box.minX)) / 2)
+    .filter((x) => locate(regions, { x, y: 0 }) !== 'outside')
+    .map((x) => pointToFrame(part.frame, pointToWorld(frame, { x, y: 0, z: 0 })))
+    .map((p) =>
+      Math.min(woodAlong(part, p, along), isAcross(along) ? woodToPocket(p, along, pockets) : Infinity),
+    );
+  return Math.min(...reaches);
 }
 
-const RAY = { id: 'drilled', role: 'left' } as const;
+const isAcross = ({ z }: Vec3): boolean => Math.abs(z) > 1 - 1e-6;
 
-/** How far a bore of this mouth could be drilled before it comes out, whatever its depth. */
-export function woodBehind(part: SolidPart, bore: Omit<BoreShape, 'depth'>): WoodBehind {
-  const { mouth } = pointsOfBore({ ...bore, depth: 0 });
-  return mouth
-    .flatMap((p) => exitsFrom(part, p, bore.own.z, bore.mouthOn))
-    .reduce((least, each) => (each.reach < least.reach ? each : least), { reach: Infinity, to: '' });
-}
-
-/** Where a line leaves the part. */
-export function exitsFrom(
-  { drawn, cuts }: SolidPart,
-  p: Vec3,
-  along: Vec3,
-  mouthOn: readonly string[],
-): readonly WoodBehind[] {
+/** How far (mm) a line from a point of the surface runs in the wood of a part, point and direction in the part's own frame. */
+export function woodAlong({ drawn, cuts }: SolidPart, p: Vec3, along: Vec3): number {
   const planes = [
-    { name: 'face', plane: { normal: { x: 0, y: 0, z: 1 }, offset: 0 } },
-    { name: 'back', plane: { normal: { x: 0, y: 0, z: -1 }, offset: drawn.thickness } },
+    { plane: { normal: { x: 0, y: 0, z: 1 }, offset: 0 } },
+    { plane: { normal: { x: 0, y: 0, z: -1 }, offset: drawn.thickness } },
     ...cuts,
-  ].filter(({ name }) => !mouthOn.includes(name));
-  const flat = planes.flatMap(({ name, plane }): WoodBehind[] => {
+  ];
+  const flat = planes.flatMap(({ plane }) => {
     const speed = dot3(plane.normal, along);
-    return speed > 1e-9 ? [{ reach: Math.max(0, -heightOver(plane, p) / speed), to: name }] : [];
+    const depth = -heightOver(plane, p);
+    return speed > 1e-9 && depth > RESIDUE_TOLERANCE ? [depth / speed] : [];
   });
-  return [...flat, ...exitsByEdges({ drawn }, p, along, mouthOn)];
+  return Math.min(...flat, ...alongOutline(drawn.region, p, along));
 }
 
-function exitsByEdges(
-  { drawn: { region } }: Pick<SolidPart, 'drawn'>,
-  p: Vec3,
-  along: Vec3,
-  mouthOn: readonly string[],
-): readonly WoodBehind[] {
-  const flat = Math.hypot(along.x, along.y);
-  if (flat < 1e-9) return [];
+function alongOutline(region: SolidPart['drawn']['region'], p: Vec3, along: Vec3): readonly number[] {
+  const run = Math.hypot(along.x, along.y);
+  if (run < 1e-9) return [];
   const edges = [region.outer, ...region.holes].flatMap((loop) => loop.edges);
-  const farthest = Math.max(...edges.map(({ from }) => Math.hypot(from.x - p.x, from.y - p.y)));
-  const long = 2 * farthest + 1;
-  const end: Vec = { x: p.x + (along.x / flat) * long, y: p.y + (along.y / flat) * long };
-  const ray = line({ x: p.x, y: p.y }, end, RAY);
-  return edges
-    .filter(({ tag }) => !mouthOn.includes(tag.id))
-    .flatMap((edge) => {
-      const met = intersectEdges(ray, edge);
-      const points = met.kind === 'none' ? [] : met.kind === 'tangent' ? [] : met.points;
-      return points
-        .map(({ onA }) => onA * long)
-        .filter((reach) => reach > POSITION_TOLERANCE)
-        .map((reach) => ({ reach: reach / flat, to: edge.tag.id }));
-    });
+  const box = boundsOfRegions([region]);
+  const reach = 2 * (box.maxX - box.minX + box.maxY - box.minY) + 1;
+  const end = { x: p.x + (along.x / run) * reach, y: p.y + (along.y / run) * reach };
+  const ray = line({ x: p.x, y: p.y }, end, { id: 'drilled', role: 'left' });
+  return edges.flatMap((edge) => {
+    const met = intersectEdges(ray, edge);
+    if (met.kind !== 'points') return [];
+    return met.points
+      .map(({ onA }) => onA * reach)
+      .filter((far) => far > RESIDUE_TOLERANCE)
+      .map((far) => far / run);
+  });
 }

@@ -6,8 +6,8 @@ interface Named {
 }
 
 /**
- * What each group is called: as the part it is drawn from; where that makes several different pieces, numbered by name and told apart on paper by
- * the labels of their places, or else by the marks of the pieces.
+ * What each group is called: as the part it is drawn from. Where that makes several different pieces, or the group holds pieces of several drawn
+ * parts, they are numbered by name and told apart on paper by the labels of their places, or else by the marks of the pieces.
  */
 export function nameGroups(groups: readonly Pick<MadeGroup, 'members'>[]): readonly Named[] {
   const drawnOf = (group: (typeof groups)[number]) => group.members[0]!.part.drawn;
@@ -20,7 +20,8 @@ export function nameGroups(groups: readonly Pick<MadeGroup, 'members'>[]): reado
   const first = groups.map((group) => {
     const { name, label } = drawnOf(group);
     const isOnly = groups.filter((other) => drawnOf(other).name === name).length === 1;
-    return isOnly ? label : placesOf(group);
+    const isShared = group.members.some(({ part }) => part.drawn.name !== name);
+    return isOnly && !isShared ? label : placesOf(group);
   });
   return groups.map((group, at) => {
     const isOnly = first.filter((label) => label === first[at]).length === 1;

@@ -1,0 +1,158 @@
+import type { Finding } from '../../core/index.ts';
+import type { JointSketch } from '../../sketch/index.ts';
+import type { PlacedPart, StandingBase } from '../api.ts';
+import type { PartFace } from '../contact/api.ts';
+import { contactsBetween } from '../contact/contacts-between.ts';
+import { facesOf } from '../contact/faces-of.ts';
+import { withoutPockets } from '../contact/without-pockets.ts';
+import type { BaseJoints, Joint, Pocket } from './api.ts';
+import { halvedJoint } from './halved-joint.ts';
+import { insertJoint } from './insert-joint.ts';
+import type { JointPair, MadeJoint } from './joint-pair.ts';
+import { meetingsOfJoints } from './meetings.ts';
+import { missedBy } from './missed-by.ts';
+import { plainJoint } from './plain-joint.ts';
+import { sectionOfJoint } from './section-of-joint.ts';
+import { type JointOptions, type Shop, shopOf } from './shop.ts';
+import { tenonJoint } from './tenon-joint.ts';
+
+/**
+ * Every joint of a base: for each that the form names, all pairs of copies of its two places that touch (of a halved joint: that cross), with what it takes from
+ * both parts, and what is to be said of it. Where several faces of a pair touch, the joint is made in the largest contact. Findings that copies
+ * share are said once. Throws a RangeError for a screw that the table does not know.
+ */
+export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJoints {
+  const plain = shopOf(options);
+  const halved = base.joints
+    .filter(({ kind }) => kind === 'halved')
+    .map((sketch) => joinPlaces(base, sketch, (id, a, b) => halvePair(id, sketch, a, b, plain)));
+  // What crosses is halved before anything else is joined to it.
+  const pocketsOf = remembered((part: string) => pocketsIn(halved, part));
+  const shop = shopOf(options, pocketsOf);
+  const faces = remembered((part: PlacedPart) =>
+    withoutPockets(facesOf(part), part.drawn.thickness, pocketsOf(part.id)),
+  );
+  const all = base.joints.map(
+    (sketch) =>
+      halved.find((done) => done.sketch === sketch) ??
+      joinPlaces(base, sketch, (id, a, b) => joinPair(id, sketch, a, b, shop, faces)),
+  );
+  const joints = all.flatMap((done) => done.joints);
+  const findings = all.flatMap(({ sketch, pairs, joints: made }) => [
+    ...missedBy(sketch, pairs, made, shop, faces),
+    ...made.flatMap((joint) => joint.findings),
+  ]);
+  return { joints, findings: eachOnce([...findings, ...meetingsOfJoints(base.parts, joints, shop)]) };
+}
+
+type Faces = (part: PlacedPart) => readonly PartFace[];
+type Pair = readonly [PlacedPart, PlacedPart];
+
+interface JoinedPlaces {
+  readonly sketch: JointSketch;
+  readonly pairs: readonly Pair[];
+  readonly joints: readonly Joint[];
+}
+
+const pocketsIn = (halved: readonly JoinedPlaces[], part: string): readonly Pocket[] =>
+  halved
+    .flatMap(({ joints }) => joints.flatMap(({ sides }) => sides))
+    .filter((side) => side.part === part)
+    .flatMap(({ work }) => work)
+    .filter((work): work is Pocket => work.kind === 'pocket');
+
+/** A joint of the form at all copies of its places where it can be made. */
+function joinPlaces(
+  { parts }: StandingBase,
+  sketch: JointSketch,
+  make: (id: string, a: PlacedPart, b: PlacedPart) => Joint | undefined,
+): JoinedPlaces {
+  const pairs = pairsOf(parts, sketch);
+  const joints: Joint[] = [];
+  for (const [a, b] of pairs) {
+    const id = joints.length === 0 ? sketch.name : `${sketch.name}-${joints.length + 1}`;
+    const joint = make(id, a, b);
+    if (joint !== undefined) joints.push(joint);
+  }
+  return { sketch, pairs, joints };
+}
+
+function pairsOf(parts: readonly PlacedPart[], { between: [first, second] }: JointSketch): readonly Pair[] {
+  const [firsts, seconds] = [first, second].map((place) => parts.filter((part) => part.place === place));
+  return firsts!.flatMap((a) =>
+    seconds!
+      // Copies of one place among themselves: each pair once.
+      .filter((b) => (first === second ? b.copy > a.copy : true))
+      .map((b) => [a, b] as const),
+  );
+}
+
+function halvePair(
+  id: string,
+  sketch: JointSketch,
+  a: PlacedPart,
+  b: PlacedPart,
+  shop: Shop,
+): Joint | undefined {
+  const made = halvedJoint({ id, sketch, a, b }, shop);
+  if (made === undefined) return undefined;
+  const { name, label, kind } = sketch;
+  const { frame, ...joint } = made;
+  return { id, name, label, kind, ...joint, section: sectionOfJoint(frame, [a, b], joint.sides) };
+}
+
+function joinPair(
+  id: string,
+  sketch: JointSketch,
+  a: PlacedPart,
+  b: PlacedPart,
+  shop: Shop,
+  faces: Faces,
+): Joint | undefined {
+  const { name, label, kind } = sketch;
+  const [contact] = contactsBetween(a, b, faces);
+  if (contact === undefined) return undefined;
+  const made = makeJoint({ id, sketch, a, b, contact }, shop);
+  const section = sectionOfJoint(contact.frame, [a, b], made.sides);
+  return { id, name, label, kind, contact, ...made, section };
+}
+
+function makeJoint(pair: JointPair, shop: Shop): MadeJoint {
+  const { kind } = pair.sketch;
+  switch (kind) {
+    case 'loose-tenons':
+    case 'dowels':
+      return insertJoint(pair, shop);
+    case 'mortise-and-tenon':
+      return tenonJoint(pair, shop);
+    case 'glued':
+    case 'screwed':
+      return plainJoint(pair, shop);
+    case 'halved':
+      throw new RangeError('parts that are halved do not touch before');
+    default:
+      return kind satisfies never;
+  }
+}
+
+/** A finding of several copies once: messages name places, not copies. */
+function eachOnce(findings: readonly Finding[]): readonly Finding[] {
+  const seen = new Set<string>();
+  return findings.filter(({ code, message }) => {
+    const key = `${code} ${message}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+function remembered<K, V>(ask: (key: K) => V): (key: K) => V {
+  const known = new Map<K, V>();
+  return (key) => {
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const made = ask(key);
+    known.set(key, made);
+    return made;
+  };
+}
