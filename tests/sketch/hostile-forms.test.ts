@@ -57,6 +57,13 @@ describe('a hostile file', () => {
     expect(({} as Record<string, unknown>).polluted).toBeUndefined();
   });
 
+  it('may point at what every map inherits', () => {
+    expect(problemsOf({ points: 'p: { along: constructor.edge, by: 1 mm }' })[0]).toMatchObject({
+      code: 'form.unknown',
+      message: 'there is no outline "constructor"',
+    });
+  });
+
   it('may be random characters', () => {
     let state = 12345;
     const random = (below: number): number => {

@@ -4,6 +4,7 @@ import { MOST_BASE_PLANES, MOST_PLACES } from '../source/limits.ts';
 import type { Place, Scalar } from '../source/place.ts';
 import { type Complaints, noSuch } from './complaints.ts';
 import { flatFacesOf } from './face-names.ts';
+import { own } from './own.ts';
 
 /** Planes that every base has: where its feet end, and the underside of its top. */
 const REQUIRED: readonly string[] = ['floor', 'underside'];
@@ -33,9 +34,9 @@ export function checkBase(data: FormData, places: ReadonlyMap<string, Place>, co
     if ('between' in plane) for (const one of plane.between) known(one, 'plane in the base', planes);
     if (!('face' in plane)) continue;
     const { place, face, source } = plane.face;
-    const found = base.places[place];
+    const found = own(base.places, place);
     if (!known({ ...source, text: place }, 'place', stands) || found === undefined) continue;
-    const part = data.parts[found.part.text];
+    const part = own(data.parts, found.part.text);
     const faces = part === undefined ? [] : flatFacesOf(part, data);
     if (part === undefined || faces.includes(face)) continue;
     complaints.add(source.place, 'form.unknown', `${place} has no flat face "${face}"`, {
@@ -60,6 +61,8 @@ function checkQuantities(
   complaints: Complaints,
 ): void {
   const placed = Object.values(data.base?.places ?? {}).map(({ part }) => part.text);
+  // A place that asks for a part by a wrong name says so itself.
+  if (placed.some((part) => own(data.parts, part) === undefined)) return;
   for (const [name, { quantity }] of Object.entries(data.parts)) {
     if (quantity !== undefined || placed.includes(name)) continue;
     const message =
@@ -114,7 +117,7 @@ function checkCircles(
       });
       return true;
     }
-    const plane = planes[name];
+    const plane = own(planes, name);
     const needs = plane !== undefined && 'between' in plane ? plane.between.map(({ text }) => text) : [];
     if (needs.some((need) => visit(need, [...way, name]))) return true;
     done.add(name);

@@ -4,6 +4,7 @@ import type { Place } from '../source/place.ts';
 import type { Complaints } from './complaints.ts';
 import { expressionsIn } from './expressions-in.ts';
 import { edgeName } from './outline-names.ts';
+import { own } from './own.ts';
 
 /** Something that is made of other things. */
 interface Maker {
@@ -90,7 +91,7 @@ function needsOf(part: unknown): readonly string[] {
 function edgesAlong(part: object, data: FormData): readonly string[] {
   if (!('along' in part)) return [];
   const { outline, edge } = part.along as { readonly outline: string; readonly edge: string };
-  const edges = data.outlines[outline]?.edges ?? [];
+  const edges = own(data.outlines, outline)?.edges ?? [];
   return edges.flatMap((each, index) => (edgeName(each).text === edge ? [keyOf(outline, index)] : []));
 }
 

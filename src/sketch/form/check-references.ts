@@ -4,6 +4,7 @@ import { MOST_DECLARATIONS, MOST_EDGES, MOST_NAILS, MOST_NAILS_IN_ALL } from '..
 import type { Place } from '../source/place.ts';
 import { type Complaints, noSuch } from './complaints.ts';
 import { cornerNames, edgeName, startName } from './outline-names.ts';
+import { own } from './own.ts';
 
 /** Everything that a form calls by name must be there, once; and there must not be too much of it. */
 export function checkReferences(
@@ -39,7 +40,7 @@ export function checkReferences(
   for (const point of Object.values(data.points ?? {})) {
     if (!('along' in point)) continue;
     const { outline, edge, source } = point.along;
-    const edges = data.outlines[outline]?.edges.map((each) => edgeName(each).text);
+    const edges = own(data.outlines, outline)?.edges.map((each) => edgeName(each).text);
     if (edges === undefined)
       complaints.add(source.place, 'form.unknown', noSuch('outline', outline, outlines));
     else if (!edges.includes(edge)) complaints.add(source.place, 'form.unknown', noSuch('edge', edge, edges));

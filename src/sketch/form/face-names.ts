@@ -1,15 +1,16 @@
 import type { OutlineSpec, PartSpec } from '../schema/construction.ts';
 import type { FormData } from '../schema/form.ts';
 import { edgeName } from './outline-names.ts';
+import { own } from './own.ts';
 
 /** What can be called a flat face of a part: its two faces, its straight edges and its chamfers, those of its openings as well. */
 export function flatFacesOf(part: PartSpec, data: FormData): readonly string[] {
-  const outline = data.outlines[part.outline.text];
+  const outline = own(data.outlines, part.outline.text);
   const openings = (part.openings ?? []).flatMap(({ text }) => {
-    const opening = data.openings?.[text];
+    const opening = own(data.openings, text);
     if (opening === undefined || 'circle' in opening) return [];
     if ('slot' in opening) return [`${text}.left`, `${text}.right`];
-    const drawn = data.outlines[opening.outline.text];
+    const drawn = own(data.outlines, opening.outline.text);
     return drawn === undefined ? [] : flatEdgesOf(drawn).map((edge) => `${text}.${edge}`);
   });
   return ['face', 'back', ...(outline === undefined ? [] : flatEdgesOf(outline)), ...openings];
