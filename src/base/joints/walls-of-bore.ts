@@ -1,8 +1,9 @@
-import { add3, STAY, scale3, transformPoint, type Vec3 } from '../../geometry/index.ts';
+import { add3, RESIDUE_TOLERANCE, STAY, scale3, transformPoint, type Vec3 } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
 import type { Hollow } from '../contact/without-pockets.ts';
 import { type DrilledHole, type WallsLeft, wallsLeft } from '../joint-rules/index.ts';
 import type { Bore } from './api.ts';
+import { exitOfBore } from './exit-of-bore.ts';
 import { drilledPart, holeOfBore } from './hole-of-bore.ts';
 import { boreToPocket } from './wood-to-pocket.ts';
 
@@ -15,18 +16,26 @@ export function rememberedWalls(pocketsOf: (part: string) => readonly Hollow[]):
   return (part, bore) => {
     const hole = holeOfBore(bore);
     const key = keyOf(part, hole);
-    const found = known.get(key) ?? wallsLeft(hole, drilledPart(part));
+    const found = known.get(key) ?? upToExit(wallsLeft(hole, drilledPart(part)), part, bore);
     known.set(key, found);
     return upToPocket(found, bore, pocketsOf(part.id));
   };
 }
 
+/** Something that stands into the bore between its ends comes before what lies behind those. */
+function upToExit(walls: WallsLeft, part: PlacedPart, bore: Bore): WallsLeft {
+  const { reach, on } = exitOfBore(part, bore);
+  return endingAt(walls, bore, reach, on);
+}
+
 /** A pocket under a bore ends its wood before the part does. */
-function upToPocket(walls: WallsLeft, bore: Bore, pockets: readonly Hollow[]): WallsLeft {
-  const wood = boreToPocket(bore, pockets) - bore.depth;
-  if (wood >= (walls.bottom?.wood ?? Infinity)) return walls;
-  const at = add3(bore.own.origin, scale3(bore.own.z, bore.depth + wood));
-  return { ...walls, bottom: { wood, at, on: 'pocket' } };
+const upToPocket = (walls: WallsLeft, bore: Bore, pockets: readonly Hollow[]): WallsLeft =>
+  endingAt(walls, bore, boreToPocket(bore, pockets), 'pocket');
+
+function endingAt(walls: WallsLeft, { own, depth }: Bore, reach: number, on: string): WallsLeft {
+  const wood = reach - depth;
+  if (wood >= (walls.bottom?.wood ?? Infinity) - RESIDUE_TOLERANCE) return walls;
+  return { ...walls, bottom: { wood, at: add3(own.origin, scale3(own.z, reach)), on } };
 }
 
 /** The same for all copies of a place that have the same bore, mirrored ones too: to a hundred-thousandth of a millimetre. */

@@ -32,29 +32,42 @@ export function woodBehind(
     .filter((x) => locate(regions, { x, y: 0 }) !== 'outside')
     .map((x) => pointToFrame(part.frame, pointToWorld(frame, { x, y: 0, z: 0 })))
     .map((p) =>
-      Math.min(woodAlong(part, p, along), isAcross(along) ? woodToPocket(p, along, pockets) : Infinity),
+      Math.min(woodAlong(part, p, along).reach, isAcross(along) ? woodToPocket(p, along, pockets) : Infinity),
     );
   return Math.min(...reaches);
 }
 
 const isAcross = ({ z }: Vec3): boolean => Math.abs(z) > 1 - 1e-6;
 
-/** How far (mm) a line from a point of the surface runs in the wood of a part, point and direction in the part's own frame. */
-export function woodAlong({ drawn, cuts }: SolidPart, p: Vec3, along: Vec3): number {
-  const planes = [
-    { plane: { normal: { x: 0, y: 0, z: 1 }, offset: 0 } },
-    { plane: { normal: { x: 0, y: 0, z: -1 }, offset: drawn.thickness } },
-    ...cuts,
-  ];
-  const flat = planes.flatMap(({ plane }) => {
-    const speed = dot3(plane.normal, along);
-    const depth = -heightOver(plane, p);
-    return speed > 1e-9 && depth > RESIDUE_TOLERANCE ? [depth / speed] : [];
-  });
-  return Math.min(...flat, ...alongOutline(drawn.region, p, along));
+/** Where a drilled line comes out. */
+export interface Exit {
+  /** mm from where it begins. */
+  readonly reach: number;
+  /** The face: `face`, `back`, the name of a cut or the identity of an edge. */
+  readonly on: string;
 }
 
-function alongOutline(region: SolidPart['drawn']['region'], p: Vec3, along: Vec3): readonly number[] {
+const NOWHERE: Exit = { reach: Infinity, on: '' };
+
+/** Where a line from a point of the surface first comes out of a part, point and direction in the part's own frame. */
+export function woodAlong({ drawn, cuts }: SolidPart, p: Vec3, along: Vec3): Exit {
+  const planes = [
+    { name: 'face', plane: { normal: { x: 0, y: 0, z: 1 }, offset: 0 } },
+    { name: 'back', plane: { normal: { x: 0, y: 0, z: -1 }, offset: drawn.thickness } },
+    ...cuts,
+  ];
+  const flat = planes.flatMap(({ name, plane }): readonly Exit[] => {
+    const speed = dot3(plane.normal, along);
+    const depth = -heightOver(plane, p);
+    return speed > 1e-9 && depth > RESIDUE_TOLERANCE ? [{ reach: depth / speed, on: name }] : [];
+  });
+  return [...flat, ...alongOutline(drawn.region, p, along)].reduce(
+    (first, each) => (each.reach < first.reach ? each : first),
+    NOWHERE,
+  );
+}
+
+function alongOutline(region: SolidPart['drawn']['region'], p: Vec3, along: Vec3): readonly Exit[] {
   const run = Math.hypot(along.x, along.y);
   if (run < 1e-9) return [];
   const edges = [region.outer, ...region.holes].flatMap((loop) => loop.edges);
@@ -68,6 +81,6 @@ function alongOutline(region: SolidPart['drawn']['region'], p: Vec3, along: Vec3
     return met.points
       .map(({ onA }) => onA * reach)
       .filter((far) => far > RESIDUE_TOLERANCE)
-      .map((far) => far / run);
+      .map((far) => ({ reach: far / run, on: edge.tag.id }));
   });
 }
