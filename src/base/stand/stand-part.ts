@@ -13,6 +13,7 @@ import {
 } from '../../geometry/index.ts';
 import type { PlacedSketch, SketchedPart } from '../../sketch/index.ts';
 import type { Cut, PlacedPart } from '../api.ts';
+import { meetingOf } from './meeting.ts';
 import { halfPlaneAt, keepHalfPlane } from './section.ts';
 
 const AXES: Readonly<Record<'x' | 'y' | 'z', Vec3>> = {
@@ -51,35 +52,18 @@ export function cutPart(
     bare.reduce((regions, cut) => keepHalfPlane(regions, halfPlaneAt(cut, z(cut)), cut), start);
   const face = sectionAt(() => 0);
   const back = sectionAt(() => depth);
-  // Of a bevelled cut the longer side counts: the one towards which its normal leans.
+  // Of a bevelled cut the longer side counts: the one from which its normal leans away.
   const silhouette = sectionAt(({ plane }) => (plane.normal.z < 0 ? 0 : depth));
+  const faces = [
+    { regions: face, z: 0 },
+    { regions: back, z: depth },
+  ];
   return {
     face,
     back,
     silhouette,
-    cuts: bare.map((cut) => ({ ...cut, ...meeting(cut, [face, back], drawn) })),
+    cuts: bare.map((cut) => ({ ...cut, ...meetingOf(cut, drawn, faces) })),
   };
-}
-
-/** Whether a cut makes an edge on both faces, and if not by how much the wood falls short of it along its length. */
-function meeting(
-  cut: Omit<Cut, 'meets' | 'short'>,
-  faces: readonly (readonly Region[])[],
-  drawn: SketchedPart,
-): Pick<Cut, 'meets' | 'short'> {
-  const meets = faces.every((regions) =>
-    regions.some(({ outer }) => outer.edges.some(({ tag }) => tag.id === cut.name)),
-  );
-  if (meets) return { meets, short: 0 };
-  const { normal, offset } = cut.plane;
-  const reaches = [0, -drawn.thickness].map((z) => {
-    const farthest = Math.max(
-      ...drawn.region.outer.edges.map(({ from }) => from.x * normal.x + from.y * normal.y),
-    );
-    return offset - normal.z * z - farthest;
-  });
-  const along = Math.max(Math.abs(normal.y), 1e-3);
-  return { meets, short: Math.max(0, ...reaches) / along };
 }
 
 /** The middle of a part in the world: of the box round its silhouette, at half its thickness. */
