@@ -17,6 +17,7 @@ const joineryTable = z.object({
     lengthInThicknesses: figure,
     twoRowsFrom: figure,
     leastCount: figure,
+    leastThickness: figure,
   }),
   dowel: z.object({
     thicknessShare: figure,
@@ -30,6 +31,7 @@ const joineryTable = z.object({
     depthClearance: figure,
     twoRowsFrom: figure,
     leastCount: figure,
+    leastThickness: figure,
   }),
   glue: z.object({ lightest: figure, densest: figure, spread: figure }),
 });

@@ -1,0 +1,137 @@
+import {
+  boundsOfRegions,
+  centroidOfRegions,
+  clipEdgesToRegions,
+  line,
+  offsetRegions,
+  RESIDUE_TOLERANCE,
+  type Region,
+} from '../../geometry/index.ts';
+import type { InsertPlace, InsertSize } from './api.ts';
+import type { FitRules } from './rules.ts';
+
+/** A stretch of a line along the joint, mm. */
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Levels looked at on either side of the middle when the middle of a contact holds fewer than another level. */
+const LEVELS = 8;
+
+/**
+ * As many pieces of a size as the rules allow in one or two rows along the joint. The centres of the cutter stay within the contact shrunk by
+ * its radius and the wall, so that every wall is true all round; along each free stretch of a row, pieces and what is left over
+ * between and beside them are shared out evenly. Rules count as kept within RESIDUE_TOLERANCE.
+ */
+export function rowsOfPlaces(
+  contact: readonly Region[],
+  size: InsertSize,
+  rules: FitRules,
+  rows: 1 | 2,
+  thickness: number,
+): readonly InsertPlace[] {
+  const radius = size.thickness / 2;
+  const centres = offsetRegions(contact, -(rules.wall + radius - RESIDUE_TOLERANCE));
+  if (centres.length === 0) return [];
+  // Three even walls: beside, between, beside.
+  const aside = rows === 1 ? 0 : (thickness + size.thickness) / 6;
+  if (rows === 2 && (thickness - 2 * size.thickness) / 3 < rules.wall - RESIDUE_TOLERANCE) return [];
+  let best: readonly InsertPlace[] = [];
+  for (const level of levelsOf(contact, centres)) {
+    const levels = rows === 1 ? [level] : [level - aside, level + aside];
+    const found = levels.map((y) => placesAlong(contact, centres, y, size, rules));
+    // Two rows are alike, or they are none.
+    const places = found.some((row) => row.length !== found[0]!.length) ? [] : found.flat();
+    if (places.length > best.length) best = places;
+  }
+  return best;
+}
+
+/** The middle first, then away from it. */
+function levelsOf(contact: readonly Region[], centres: readonly Region[]): readonly number[] {
+  const { minY, maxY } = boundsOfRegions(centres);
+  const middle = (minY + maxY) / 2;
+  const reach = (maxY - minY) / 2;
+  const levels = [Math.min(maxY, Math.max(minY, centroidOfRegions(contact).y)), middle];
+  for (let k = 1; k < LEVELS; k++) levels.push(middle - (reach * k) / LEVELS, middle + (reach * k) / LEVELS);
+  return levels;
+}
+
+function placesAlong(
+  contact: readonly Region[],
+  centres: readonly Region[],
+  y: number,
+  size: InsertSize,
+  rules: FitRules,
+): readonly InsertPlace[] {
+  // The wall is kept by the centres already; a shoulder asks for more at the ends alone.
+  const more = Math.max(0, rules.shoulder(size) - rules.wall);
+  const free = stretchesAt(centres, y).map(({ from, to }) => ({ from: from + more, to: to - more }));
+  const swept = size.width - size.thickness;
+  const step = swept + size.thickness + rules.spacing(size);
+  const counts = free.map(({ from, to }) => {
+    const room = to - from + 2 * RESIDUE_TOLERANCE;
+    return room < swept ? 0 : 1 + Math.floor((room - swept) / step);
+  });
+  const long = stretchesAt(contact, y).reduce((sum, { from, to }) => sum + to - from, 0);
+  const allowed = Math.floor((rules.lengthShare * long + RESIDUE_TOLERANCE) / size.width);
+  limitTogether(counts, allowed);
+  return free.flatMap((stretch, i) => shareOut(stretch, counts[i]!, swept, step, y, size.thickness / 2));
+}
+
+/**
+ * The width (mm) of the widest single piece of a thickness that the walls and shoulders leave room for, and the length of the contact along the
+ * row where it lies. Nothing where not even its edge fits.
+ */
+export function roomAlong(
+  contact: readonly Region[],
+  thickness: number,
+  rules: FitRules,
+): { readonly width: number; readonly long: number } | undefined {
+  const centres = offsetRegions(contact, -(rules.wall + thickness / 2 - RESIDUE_TOLERANCE));
+  if (centres.length === 0) return undefined;
+  const size = { thickness, width: thickness, length: 0 };
+  const more = Math.max(0, rules.shoulder(size) - rules.wall);
+  const rows = levelsOf(contact, centres).map((y) => {
+    const free = stretchesAt(centres, y).map(({ from, to }) => to - from - 2 * more);
+    const long = stretchesAt(contact, y).reduce((sum, { from, to }) => sum + to - from, 0);
+    return { width: thickness + Math.max(-Infinity, ...free), long };
+  });
+  const best = rows.reduce((a, b) => (b.width > a.width ? b : a));
+  return best.width < thickness ? undefined : best;
+}
+
+/** Takes from the fullest stretches until no more than allowed are left: from equally full ones alike, to keep the joint even. */
+function limitTogether(counts: number[], allowed: number): void {
+  while (counts.reduce((a, b) => a + b, 0) > Math.max(0, allowed)) {
+    const fullest = Math.max(...counts);
+    for (const [i, count] of counts.entries()) if (count === fullest) counts[i] = count - 1;
+  }
+}
+
+function shareOut(
+  { from, to }: Stretch,
+  count: number,
+  swept: number,
+  step: number,
+  y: number,
+  radius: number,
+): readonly InsertPlace[] {
+  if (count === 0) return [];
+  const over = (to - from - swept - (count - 1) * step) / (count + 1);
+  return Array.from({ length: count }, (_, k) => {
+    const x = from + over + k * (step + over);
+    return { from: { x, y }, to: { x: x + swept, y }, radius };
+  });
+}
+
+/** The stretches of a level that lie in regions. */
+function stretchesAt(regions: readonly Region[], y: number): readonly Stretch[] {
+  const { minX, maxX } = boundsOfRegions(regions);
+  const level = line({ x: minX - 1, y }, { x: maxX + 1, y }, { id: 'row', role: 'joint' });
+  return clipEdgesToRegions([level], regions).map((chain) => ({
+    from: chain[0]!.from.x,
+    to: chain.at(-1)!.to.x,
+  }));
+}

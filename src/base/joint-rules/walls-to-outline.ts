@@ -1,0 +1,120 @@
+import {
+  add3,
+  type Edge,
+  intersectEdges,
+  type Line,
+  line,
+  locate,
+  nearestOnEdge,
+  nearestOnEdges,
+  type Region,
+  scale3,
+  type Vec,
+  type Vec3,
+} from '../../geometry/index.ts';
+import type { Wall } from './api.ts';
+import { centresAt, type DrilledHole, farthestOfHole } from './drilled-hole.ts';
+
+const TAG = { id: 'hole', role: 'joint' } as const;
+const CORNERS = 360;
+
+/** Sine of the angle at which a line comes out a thousand times its distance from the surface further on: never. */
+export const FLATTEST = 1e-3;
+
+/** The hole seen along the part's thickness: corners of the convex shape it covers, anticlockwise. */
+function shadowOf(hole: DrilledHole): readonly Vec3[] {
+  const corners: Vec3[] = [];
+  for (let k = 0; k < CORNERS; k++) {
+    const turn = ((k + 0.5) * 2 * Math.PI) / CORNERS;
+    const p = farthestOfHole(hole, { x: Math.cos(turn), y: Math.sin(turn), z: 0 });
+    const last = corners.at(-1);
+    if (last === undefined || p.x !== last.x || p.y !== last.y) corners.push(p);
+  }
+  return corners;
+}
+
+/** Least wood between a hole and one edge of the outline, square to the part's sides. */
+export function sideToOutline(hole: DrilledHole, edge: Edge, outline: readonly Region[]): Wall {
+  const corners = shadowOf(hole);
+  const sides = corners.map((from, i) => line(from, corners[(i + 1) % corners.length]!, TAG));
+  const crosses = sides.some((side) => intersectEdges(side, edge).kind !== 'none');
+  if (crosses) return breakThrough(corners, edge, outline);
+  let least: { readonly wood: number; readonly on: Vec; readonly z: number } | undefined;
+  const offer = (wood: number, on: Vec, z: number): void => {
+    if (least === undefined || wood < least.wood) least = { wood, on, z };
+  };
+  for (const corner of corners) {
+    const near = nearestOnEdge(edge, corner);
+    offer(near.distance, near.point, corner.z);
+  }
+  // Where a corner of the outline, or the belly of an arc, looks at a flat side of the hole.
+  const looks = edge.kind === 'line' ? [edge.from, edge.to] : [edge.from, edge.to, edge.centre];
+  for (const p of looks) {
+    const side = nearestOnEdges(sides, p);
+    const back = nearestOnEdge(edge, side.point);
+    offer(back.distance, back.point, zAlong(corners, side.index, side.t));
+  }
+  const { wood, on, z } = least!;
+  return { wood, at: { ...on, z }, on: edge.tag.id };
+}
+
+function zAlong(corners: readonly Vec3[], i: number, t: number): number {
+  const [from, to] = [corners[i]!, corners[(i + 1) % corners.length]!];
+  return from.z + t * (to.z - from.z);
+}
+
+/** How far the hole's corners stand out of the wood beyond an edge that it crosses. */
+function breakThrough(corners: readonly Vec3[], edge: Edge, outline: readonly Region[]): Wall {
+  let worst: Wall = { wood: 0, at: { ...edge.from, z: corners[0]!.z }, on: edge.tag.id };
+  for (const corner of corners) {
+    if (locate(outline, corner) !== 'outside') continue;
+    const { distance, point } = nearestOnEdge(edge, corner);
+    if (-distance < worst.wood) worst = { wood: -distance, at: { ...point, z: corner.z }, on: edge.tag.id };
+  }
+  return worst;
+}
+
+/** Where lines along the hole, all round it, come out of the outline's edges: wood beyond the bottom along each. */
+export function bottomToOutline(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
+  const { along, radius, depth } = hole;
+  const run = Math.hypot(along.x, along.y);
+  if (run <= FLATTEST) return [];
+  const [u, v] = squareTo(along);
+  const starts = centresAt(hole, 0.5).flatMap((centre) => [
+    centre,
+    ...Array.from({ length: CORNERS }, (_, k) => {
+      const turn = (k * 2 * Math.PI) / CORNERS;
+      return add3(centre, add3(scale3(u, radius * Math.cos(turn)), scale3(v, radius * Math.sin(turn))));
+    }),
+  ]);
+  return starts.flatMap((start) => {
+    const ray = line(start, add3(start, scale3(along, REACH)), TAG);
+    const first = firstMet(ray, edges);
+    if (first === undefined) return [];
+    const beyond = first.t * REACH;
+    return [{ wood: beyond - depth / 2, at: add3(start, scale3(along, beyond)), on: first.edge.tag.id }];
+  });
+}
+
+/** mm: longer than any part. */
+const REACH = 1e5;
+
+function firstMet(
+  ray: Line,
+  edges: readonly Edge[],
+): { readonly t: number; readonly edge: Edge } | undefined {
+  let first: { readonly t: number; readonly edge: Edge } | undefined;
+  for (const edge of edges) {
+    const met = intersectEdges(ray, edge);
+    if (met.kind !== 'points') continue;
+    for (const { onA } of met.points) if (first === undefined || onA < first.t) first = { t: onA, edge };
+  }
+  return first;
+}
+
+/** Two unit vectors square to a unit vector and to each other. */
+function squareTo({ x, y, z }: Vec3): readonly [Vec3, Vec3] {
+  const run = Math.hypot(x, y);
+  const u = { x: -y / run, y: x / run, z: 0 };
+  return [u, { x: -z * u.y, y: z * u.x, z: x * u.y - y * u.x }];
+}
