@@ -5,14 +5,12 @@ import { DEGREE } from './end-cut-bench.ts';
 
 const few = fc.constantFrom(-20, -10, 0, 10, 20);
 const cuts = (most: number): fc.Arbitrary<readonly CutToSet[]> =>
-  fc
-    .array(fc.tuple(few, few), { minLength: 1, maxLength: most })
-    .map((all) =>
-      all.map(([swing, tilt], i) => ({
-        id: `${i}`,
-        setting: { swing: swing * DEGREE, tilt: tilt * DEGREE },
-      })),
-    );
+  fc.array(fc.tuple(few, few), { minLength: 1, maxLength: most }).map((all) =>
+    all.map(([swing, tilt], i) => ({
+      id: `${i}`,
+      setting: { swing: swing * DEGREE, tilt: tilt * DEGREE },
+    })),
+  );
 
 function changes(order: readonly CutToSet['setting'][]): number {
   return order.reduce((sum, { swing, tilt }, i) => {

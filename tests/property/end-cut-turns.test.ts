@@ -155,7 +155,7 @@ describe('ways to saw on a saw of limited range', () => {
               : (way.turned.about === 'upright' ? aboutZ : aboutY)(way.turned.angle);
           const held = apply(done, place(way.lay)(plane.normal));
           expect(outOfParallel(held, bladeOf(way.setting))).toBeLessThan(1e-9);
-          expectHeldAsSaid(way, done, held.y);
+          expectHeldAsSaid(way, { saw, done, wasteY: held.y });
         }
       }),
       { numRuns: 1000 },
@@ -165,12 +165,21 @@ describe('ways to saw on a saw of limited range', () => {
 });
 
 /** That a wedge is thick where it is said to be, and that the sawn end points to the fence at a square fence. */
-function expectHeldAsSaid(way: ReturnType<typeof waysToSaw>[number], done: Turn, wasteY: number): void {
+function expectHeldAsSaid(
+  way: ReturnType<typeof waysToSaw>[number],
+  { saw, done, wasteY }: { readonly saw: SawRange; readonly done: Turn; readonly wasteY: number },
+): void {
   const right = apply(done, { x: 1, y: 0, z: 0 });
   const thick = way.wedge?.to === 'right' ? 1 : -1;
   // A wedge at the fence pushes the work's thick end towards the sawyer, one under the work lifts it.
   if (way.kind === 'wedge-at-fence') expect(Math.sign(-right.y)).toBe(thick);
   if (way.kind === 'wedge-under') expect(Math.sign(right.z)).toBe(thick);
   if (way.wedge !== undefined) expect(way.wedge.fromSquare).toBeLessThanOrEqual(20 * DEGREE + 1e-12);
+  // A wedge takes no more than what the saw lacks: the saw stands at the end of its range.
+  const { swing, tilt } = way.setting;
+  if (way.kind === 'wedge-at-fence')
+    expect(Math.abs(swing)).toBeCloseTo(saw.swing[swing < 0 ? 'left' : 'right'], 9);
+  if (way.kind === 'wedge-under')
+    expect(Math.abs(tilt)).toBeCloseTo(saw.tilt[tilt < 0 ? 'left' : 'right'], 9);
   if (way.kind === 'square-fence') expect(wasteY).toBeGreaterThan(0);
 }

@@ -167,6 +167,33 @@ test('cutting the planes of the rails square to the leg gives the corners of its
   }
 });
 
+/* The same leg as a solid in the world: its faces and edges in the planes of the rails, its head level. */
+test('a leg that follows its rails has its arrises and angles where the planes of the rails put them', () => {
+  const [rake, splay] = [12 * DEGREE, 7 * DEGREE];
+  const frame = rollToRails(rake, splay);
+  const world = ({ x, y, z }: Vec3): Vec3 => ({
+    x: x * frame.x.x + y * frame.y.x + z * frame.z.x,
+    y: x * frame.x.y + y * frame.y.y + z * frame.z.y,
+    z: x * frame.x.z + y * frame.y.z + z * frame.z.z,
+  });
+  const byRake = { x: 0, y: Math.cos(rake), z: Math.sin(rake) };
+  const bySplay = { x: Math.cos(splay), y: 0, z: Math.sin(splay) };
+  const { arrises, inside } = head(frame);
+  const [faceLeft, faceRight, backLeft, backRight] = arrises.all.map(({ at }) => world(at)) as [
+    Vec3,
+    Vec3,
+    Vec3,
+    Vec3,
+  ];
+  for (const corner of [faceLeft, faceRight, backLeft, backRight]) expect(corner.z).toBeCloseTo(0, 9);
+  expect(dot(faceLeft, byRake)).toBeCloseTo(dot(faceRight, byRake), 9);
+  expect(dot(faceLeft, bySplay)).toBeCloseTo(dot(backLeft, bySplay), 9);
+  expect(dot(faceRight, bySplay)).toBeCloseTo(dot(backRight, bySplay), 9);
+  // The left edge looks the way of the splay; on a level head it stands at 90° and the splay.
+  expect(degrees(inside.left)).toBeCloseTo(90 + 7, 9);
+  expect(degrees(inside.face)).toBeCloseTo(90 + 12, 9);
+});
+
 function dot(a: Vec3, b: Vec3): number {
   return a.x * b.x + a.y * b.y + a.z * b.z;
 }

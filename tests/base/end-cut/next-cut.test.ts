@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { mirroredCut, nextCut, sayNextCut } from '../../../src/base/end-cut/index.ts';
+import {
+  type Blank,
+  mirrorBlank,
+  mirroredCut,
+  mirrorPlane,
+  nextCut,
+  sayNextCut,
+} from '../../../src/base/end-cut/index.ts';
 import { DEGREE, endCut, farCut, nearCut, RAIL } from './parts.ts';
 
 describe('the other end of a part', () => {
@@ -68,5 +75,18 @@ describe('the mirrored part', () => {
     const shown = { ...RAIL, faceUp: true };
     const next = mirroredCut(endCut(farCut(12, 7), shown).onBack, farCut(12, 7), shown);
     expect(next).toMatchObject({ kind: 'mirror', swing: true, tilt: true });
+  });
+
+  it('is the mirror image in every length, its fence line and skew mirrored as well', () => {
+    const curved: Blank = { ...RAIL, fenceAngle: 80 * DEGREE, skew: 0.05, straight: 'right' };
+    const cut = endCut(farCut(12, 7), curved);
+    const mirrored = endCut(mirrorPlane(farCut(12, 7)), mirrorBlank(curved));
+    expect(mirrored.mitre).toBeCloseTo(-cut.mitre, 12);
+    expect(mirrored.bevel).toBeCloseTo(cut.bevel, 12);
+    const [faceLeft, faceRight, backLeft, backRight] = cut.arrises.all.map(({ length }) => length);
+    const swapped = [faceRight!, faceLeft!, backRight!, backLeft!];
+    mirrored.arrises.all.forEach(({ length }, i) => {
+      expect(length).toBeCloseTo(swapped[i]!, 9);
+    });
   });
 });

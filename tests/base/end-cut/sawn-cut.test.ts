@@ -98,6 +98,15 @@ describe('a cut along a part', () => {
     expect(left.kind === 'rip' && left.taper).toBeLessThan(0);
   });
 
+  it('leaves a skew part the width between two edges that lean alike', () => {
+    const cut = sawnCut(at(Math.cos(0.1), 0, -Math.sin(0.1)), { ...RAIL, skew: 0.1 });
+    // Both edges go 25 · tan 0.1 to the right from face to back only where the cut leans as the skew does.
+    expect(cut.kind === 'rip' && cut.width.face).toBeCloseTo(90, 9);
+    expect(cut.kind === 'rip' && cut.width.back).toBeCloseTo(90 - 2 * 25 * Math.tan(0.1), 9);
+    const along = sawnCut(at(Math.cos(0.1), 0, Math.sin(0.1)), { ...RAIL, skew: 0.1 });
+    expect(along.kind === 'rip' && along.width.back).toBeCloseTo(90, 9);
+  });
+
   it('begins where the cut is within 15° of the length', () => {
     expect(sawnCut(farCut(74.9, 0), RAIL).kind).toBe('end');
     expect(sawnCut(farCut(75.1, 0), RAIL).kind).toBe('rip');

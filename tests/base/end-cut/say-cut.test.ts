@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cutError, sawnCut, sayCut, sayCutError } from '../../../src/base/end-cut/index.ts';
-import { DEGREE, endCut, farCut, RAIL } from './parts.ts';
+import { DEGREE, endCut, farCut, nearCut, RAIL } from './parts.ts';
 
 const INCHES = { length: { unit: 'in', denominator: 32 }, angle: { unit: 'deg-min', half: true } } as const;
 
@@ -59,6 +59,9 @@ describe('a cut in words', () => {
       '0.5° off in the mitre opens the joint by 0.8 mm and moves the other end, 700.0 mm away, by 6.1 mm.',
       '0.5° off in the tilt opens the joint by 0.2 mm and moves the other end, 700.0 mm away, by 6.1 mm.',
     ]);
+    // Too large a mitre turns the part anticlockwise on its seat: what lies beyond the cut's own end goes the other way at each.
+    expect(error.mitre.moves.x).toBeCloseTo(6.1, 1);
+    expect(cutError(nearCut(0, 0), RAIL, { length: 700 }).mitre.moves.x).toBeCloseTo(-6.1, 1);
     expect(cutError(farCut(0, 0), RAIL, { length: 700, slip: 1 * DEGREE }).mitre.farEnd).toBeCloseTo(12.2, 1);
   });
 });

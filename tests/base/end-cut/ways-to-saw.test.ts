@@ -66,6 +66,14 @@ describe('a saw of limited range', () => {
     ).toBe(true);
   });
 
+  it('does not gain width by turning the work: the blade crosses as much of it as before', () => {
+    // 90 mm at 57° is 165 mm along the blade.
+    const kinds = (width: number) =>
+      waysToSaw(farCut(57, 0), { ...RAIL, skew: 0.001 }, { ...SAW, width }).map(({ kind }) => kind);
+    expect(kinds(160)).toEqual([]);
+    expect(kinds(170)).toContain('square-fence');
+  });
+
   it('has its cautions, with more of them for jigs and for work on edge', () => {
     const plain = sawCautions(waysToSaw(farCut(30, 0), { ...RAIL, skew: 0.01 }, SAW));
     const jigs = sawCautions(waysToSaw(farCut(57, 0), RAIL, SAW));
