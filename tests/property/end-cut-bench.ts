@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { Blank, CutPlane, Lay, SawSetting, Side, Vec3 } from '../../src/base/end-cut/index.ts';
+import type { Blank, CutPlane, Lay, SawSetting, Side } from '../../src/base/end-cut/index.ts';
+import type { Vec3 } from '../../src/geometry/index.ts';
 
 /*
  * A saw and a part laid on it, moved about as solid things by matrices: nothing here is taken from the code under test.

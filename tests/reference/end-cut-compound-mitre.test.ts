@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import table from '../../shared/tables/compound-mitre.json';
-import { type Blank, type EndCut, sawnCut, type Vec3 } from '../../src/base/end-cut/index.ts';
+import { type Blank, type EndCut, sawnCut } from '../../src/base/end-cut/index.ts';
+import type { Vec3 } from '../../src/geometry/index.ts';
 
 const DEGREE = Math.PI / 180;
 const dot = (a: Vec3, b: Vec3): number => a.x * b.x + a.y * b.y + a.z * b.z;

@@ -11,8 +11,8 @@ import {
   rollToRails,
   sawnCut,
   sectionOfLeg,
-  type Vec3,
 } from '../../src/base/end-cut/index.ts';
+import type { Vec3 } from '../../src/geometry/index.ts';
 
 const DEGREE = Math.PI / 180;
 const degrees = (rad: number): number => rad / DEGREE;

@@ -1,15 +1,11 @@
+import type { Vec3 } from '../../geometry/index.ts';
+
 /**
  * Words of end cuts. Part frame: x along the part's width, y along its length, z out of the face side; the part is a
  * prism with its face side at z = 0 and its back at z = −thickness. Millimetres and radians.
  *
  * Saw frame, as the sawyer sees it who faces the fence: X to the right along the fence, Y away through the fence, Z up.
  */
-
-export interface Vec3 {
-  readonly x: number;
-  readonly y: number;
-  readonly z: number;
-}
 
 /** A plane that cuts the part: unit normal out of the wood into the waste, and a point on it (mm), in the part frame. */
 export interface CutPlane {

@@ -1,7 +1,6 @@
-import { POSITION_TOLERANCE } from '../../geometry/index.ts';
-import type { Arris, Arrises, ArrisName, Blank, CutPlane, Vec3 } from './api.ts';
+import { dot3, POSITION_TOLERANCE, type Vec3 } from '../../geometry/index.ts';
+import type { Arris, Arrises, ArrisName, Blank, CutPlane } from './api.ts';
 import { fromFenceFrame, planeInFenceFrame } from './fence-frame.ts';
-import { dot3 } from './space.ts';
 
 const NAMES = ['face-left', 'face-right', 'back-left', 'back-right'] as const;
 

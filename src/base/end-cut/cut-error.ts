@@ -1,9 +1,19 @@
-import { ANGLE_TOLERANCE } from '../../geometry/index.ts';
-import type { Blank, CutPlane, Vec3 } from './api.ts';
+import {
+  ANGLE_TOLERANCE,
+  add3,
+  cross3,
+  dot3,
+  length3,
+  scale3,
+  turn3,
+  unit3,
+  type Vec3,
+  vec3,
+} from '../../geometry/index.ts';
+import type { Blank, CutPlane } from './api.ts';
 import { USUAL_SLIP } from './facts.ts';
 import { fromFenceFrame, planeInFenceFrame } from './fence-frame.ts';
 import { anglesOfNormal, planeOfAngles } from './plane-angles.ts';
-import { add3, cross3, dot3, length3, scale3, turn3, unit3, vec3 } from './space.ts';
 
 /** What one slip does. mm. */
 export interface SlipEffect {

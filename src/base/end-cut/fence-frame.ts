@@ -1,5 +1,5 @@
-import type { CutPlane, Vec3 } from './api.ts';
-import { unit3 } from './space.ts';
+import { length3, unit3, type Vec3 } from '../../geometry/index.ts';
+import type { CutPlane } from './api.ts';
 
 const ALONG_LENGTH = Math.PI / 2;
 
@@ -18,6 +18,7 @@ export function fromFenceFrame(v: Vec3, fenceAngle = ALONG_LENGTH): Vec3 {
 
 /** A cut in the frame of the fence line, its normal brought to unit length. Throws on a normal without direction. */
 export function planeInFenceFrame({ normal, point }: CutPlane, fenceAngle?: number): CutPlane {
+  if (!Number.isFinite(length3(normal))) throw new RangeError('a normal without end has no direction');
   return {
     normal: toFenceFrame(unit3(normal), fenceAngle),
     point: toFenceFrame(point, fenceAngle),

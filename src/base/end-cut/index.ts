@@ -20,7 +20,6 @@ export type {
   SawRange,
   SawSetting,
   Side,
-  Vec3,
 } from './api.ts';
 export { arrisesOfCut } from './arrises.ts';
 export { type CutError, cutError, type SlipEffect } from './cut-error.ts';

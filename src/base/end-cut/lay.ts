@@ -1,5 +1,5 @@
-import type { Lay, Side, Vec3 } from './api.ts';
-import { cross3, dot3, scale3, vec3 } from './space.ts';
+import { cross3, dot3, scale3, type Vec3, vec3 } from '../../geometry/index.ts';
+import type { Lay, Side } from './api.ts';
 
 /** Outward normals of the four long surfaces, in the frame of the fence line. */
 export const NORMAL_OF_SIDE: Readonly<Record<Side, Vec3>> = {

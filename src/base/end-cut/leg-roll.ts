@@ -1,6 +1,5 @@
-import type { Vec3 } from './api.ts';
+import { cross3, dot3, unit3, type Vec3, vec3 } from '../../geometry/index.ts';
 import { leanOf } from './lean.ts';
-import { cross3, dot3, unit3, vec3 } from './space.ts';
 
 /**
  * A leaning leg's own frame, in the world: X along the table, Y along its depth, Z up. The leg's y runs up its length, z out

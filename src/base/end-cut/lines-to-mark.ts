@@ -1,4 +1,5 @@
-import type { MarkedLine, Vec3 } from './api.ts';
+import type { Vec3 } from '../../geometry/index.ts';
+import type { MarkedLine } from './api.ts';
 import { STRIKE } from './facts.ts';
 
 /**

@@ -1,4 +1,5 @@
-import type { CutPlane, End, Vec3 } from './api.ts';
+import type { Vec3 } from '../../geometry/index.ts';
+import type { CutPlane, End } from './api.ts';
 
 export interface PlaneAngles {
   readonly end: End;

@@ -1,4 +1,5 @@
-import type { End, Hand, Lay, SawSetting, Vec3 } from './api.ts';
+import type { Vec3 } from '../../geometry/index.ts';
+import type { End, Hand, Lay, SawSetting } from './api.ts';
 import { frameOfLay, onSaw } from './lay.ts';
 
 export interface SetCut {

@@ -1,4 +1,5 @@
-import type { Blank, CutPlane, EndCut, Laid, Lay, SawnCut, Vec3 } from './api.ts';
+import { dot3, type Vec3 } from '../../geometry/index.ts';
+import type { Blank, CutPlane, EndCut, Laid, Lay, SawnCut } from './api.ts';
 import { arrisesOfCut } from './arrises.ts';
 import { RIP_WITHIN, SAME_SETTING } from './facts.ts';
 import { planeInFenceFrame } from './fence-frame.ts';
@@ -9,7 +10,6 @@ import { anglesOfNormal } from './plane-angles.ts';
 import { readingOf } from './reading.ts';
 import { ripCut } from './rip-cut.ts';
 import { settingOfCut } from './saw-setting.ts';
-import { dot3 } from './space.ts';
 
 /**
  * One cut of a part in every way that a maker sets it. A plane along the face is planed or resawn (`flat`), one within 15° of

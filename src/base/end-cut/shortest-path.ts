@@ -46,26 +46,47 @@ export function exactPath(count: number, step: StepCost): readonly number[] {
   return path;
 }
 
-/** A good path for many stops: always to the nearest, then stretches reversed (2-opt) while that is cheaper. */
+/**
+ * A good path for many stops: always to the nearest, then improved while that is cheaper, by reversing stretches (2-opt) and by
+ * moving stretches of up to three stops elsewhere, either way round (or-opt).
+ */
 export function goodPath(count: number, step: StepCost): readonly number[] {
-  const path = nearestFirst(count, step);
-  const stepOf = (at: number): number =>
-    at >= count || at < 0 ? 0 : step(at === 0 ? START : path[at - 1]!, path[at]!);
-  for (let improved = true; improved; ) {
-    improved = false;
-    for (let from = 0; from < count - 1; from++) {
-      for (let to = from + 1; to < count; to++) {
-        const previous = from === 0 ? START : path[from - 1]!;
-        const now = stepOf(from) + stepOf(to + 1);
-        const then = step(previous, path[to]!) + (to + 1 < count ? step(path[from]!, path[to + 1]!) : 0);
-        // A smaller gain is rounding, and would never end.
-        if (then >= now * (1 - FIGURE_ROUNDING)) continue;
-        path.splice(from, to - from + 1, ...path.slice(from, to + 1).reverse());
-        improved = true;
+  let path: readonly number[] = nearestFirst(count, step);
+  for (let cost = costOfPath(path, step); ; ) {
+    const better = cheaperNeighbour(path, cost, step);
+    if (better === undefined) return path;
+    path = better;
+    cost = costOfPath(path, step);
+  }
+}
+
+const LONGEST_MOVED = 3;
+
+function cheaperNeighbour(
+  path: readonly number[],
+  cost: number,
+  step: StepCost,
+): readonly number[] | undefined {
+  // A smaller gain is rounding, and would never end.
+  const most = cost * (1 - FIGURE_ROUNDING);
+  for (const neighbour of neighboursOf(path)) if (costOfPath(neighbour, step) < most) return neighbour;
+  return undefined;
+}
+
+function* neighboursOf(path: readonly number[]): Generator<readonly number[]> {
+  for (let from = 0; from < path.length; from++) {
+    for (let to = from + 1; to < path.length; to++) {
+      yield [...path.slice(0, from), ...path.slice(from, to + 1).reverse(), ...path.slice(to + 1)];
+    }
+    for (let size = 1; size <= LONGEST_MOVED && from + size <= path.length; size++) {
+      const moved = path.slice(from, from + size);
+      const rest = [...path.slice(0, from), ...path.slice(from + size)];
+      for (let at = 0; at <= rest.length; at++) {
+        yield [...rest.slice(0, at), ...moved, ...rest.slice(at)];
+        yield [...rest.slice(0, at), ...moved.toReversed(), ...rest.slice(at)];
       }
     }
   }
-  return path;
 }
 
 function nearestFirst(count: number, step: StepCost): number[] {

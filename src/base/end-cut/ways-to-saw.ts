@@ -1,11 +1,11 @@
-import type { Blank, CutPlane, End, Hand, Lay, Reading, SawRange, SawSetting, Vec3 } from './api.ts';
+import { turn3, type Vec3, vec3 } from '../../geometry/index.ts';
+import type { Blank, CutPlane, End, Hand, Lay, Reading, SawRange, SawSetting } from './api.ts';
 import { STEEPEST_WEDGE } from './facts.ts';
 import { planeInFenceFrame } from './fence-frame.ts';
 import { canLie, layOnBack } from './holding.ts';
 import { frameOfLay, layAfter, MOVES, onSaw } from './lay.ts';
 import { readingOf } from './reading.ts';
 import { settingOnSaw } from './saw-setting.ts';
-import { turn3, vec3 } from './space.ts';
 import { swingWithWedge, tiltWithWedge } from './wedges.ts';
 import { excessOver, type Section } from './within-saw.ts';
 

@@ -77,6 +77,7 @@ describe('a cut across a part', () => {
 
   it('refuses a normal without direction', () => {
     expect(() => sawnCut(at(0, 0, 0), RAIL)).toThrow(/no direction/);
+    expect(() => sawnCut(at(Number.NaN, 1, 0), RAIL)).toThrow(/no direction/);
   });
 });
 
