@@ -93,6 +93,13 @@ test('half the wall of a dowel hole bored across the fibres is end grain, none o
   expect(glueArea(hole, 20, { x: 0, y: 0, z: -2 }).longGrain).toBeCloseTo(across.total, 6);
 });
 
+test('a mortise along the fibres glues on its broad walls, one across them only at its ends', () => {
+  const mortise = [{ from: { x: 0, y: 0 }, to: { x: 30, y: 0 }, radius: 4 }];
+  const halfRound = 4 * Math.PI;
+  expect(glueArea(mortise, 10, { x: 1, y: 0, z: 0 }).longGrain / 10).toBeCloseTo(60 + halfRound, 3);
+  expect(glueArea(mortise, 10, { x: 0, y: 1, z: 0 }).longGrain / 10).toBeCloseTo(halfRound, 3);
+});
+
 // Wood Handbook FPL-GTR-190, ch. 10 (read in a page that quotes it): 100 to 247 psi.
 test('glue wants 100 psi on light woods to about 250 on dense ones', () => {
   expect(GLUE_PRESSURE.lightest.value / 0.00689475729).toBeCloseTo(100, 0);

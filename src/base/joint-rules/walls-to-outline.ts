@@ -1,4 +1,5 @@
 import {
+  ANGLE_TOLERANCE,
   add3,
   type Edge,
   intersectEdges,
@@ -21,17 +22,26 @@ const CORNERS = 360;
 /** Sine of the angle at which a line comes out a thousand times its distance from the surface further on: never. */
 export const FLATTEST = 1e-3;
 
-/** The hole seen along the part's thickness: corners of the convex shape it covers, anticlockwise. */
+/**
+ * The hole seen along the part's thickness: corners of the convex shape it covers, anticlockwise. Its flat sides, along the hole and along
+ * a slot, are exact.
+ */
 function shadowOf(hole: DrilledHole): readonly Vec3[] {
+  const turns = Array.from({ length: CORNERS }, (_, k) => ((k + 0.5) * 2 * Math.PI) / CORNERS);
+  // A hair to each side of square to it, one finds both ends of the flat.
+  for (const { x, y } of hole.slot === undefined ? [hole.along] : [hole.along, hole.slot])
+    for (const aside of x === 0 && y === 0 ? [] : [-ANGLE_TOLERANCE, ANGLE_TOLERANCE])
+      turns.push(wholeTurn(Math.atan2(x, -y) + aside), wholeTurn(Math.atan2(-x, y) + aside));
   const corners: Vec3[] = [];
-  for (let k = 0; k < CORNERS; k++) {
-    const turn = ((k + 0.5) * 2 * Math.PI) / CORNERS;
+  for (const turn of turns.sort((a, b) => a - b)) {
     const p = farthestOfHole(hole, { x: Math.cos(turn), y: Math.sin(turn), z: 0 });
     const last = corners.at(-1);
     if (last === undefined || p.x !== last.x || p.y !== last.y) corners.push(p);
   }
   return corners;
 }
+
+const wholeTurn = (angle: number): number => (angle < 0 ? angle + 2 * Math.PI : angle);
 
 /** Least wood between a hole and one edge of the outline, square to the part's sides. */
 export function sideToOutline(hole: DrilledHole, edge: Edge, outline: readonly Region[]): Wall {

@@ -45,6 +45,16 @@ const LEG = {
   thickness: 40,
   cuts: [],
 };
+/** An outline far away from everything. */
+const WIDE = polygonOutline(
+  [
+    { x: -300, y: -300 },
+    { x: 300, y: -300 },
+    { x: 300, y: 300 },
+    { x: -300, y: 300 },
+  ],
+  TAGS,
+);
 const hole = (at: Vec3, along: Vec3, depth: number, radius: number, slot?: Vec3): DrilledHole => ({
   at,
   along: unit3(along),
@@ -121,9 +131,16 @@ describe('wood left round a hole', () => {
     const round = slotOutline({ x: 50, y: 100 }, { x: 50, y: 100 }, 30, { id: 'hollow', role: 'routed' }, -1);
     const [region] = LEG.outline;
     const part = { ...LEG, outline: [{ outer: region!.outer, holes: [round] }] };
-    // A slot along the leg beside the round opening: its flat side is 10 − 4 from the belly.
-    const slot = hole(vec3(10, 100, 0), vec3(0, 0, -1), 20, 4, vec3(0, 60, 0));
-    expect(wallsLeft(slot, part).around).toMatchObject({ wood: expect.closeTo(6, 3) });
+    // A slot that slants past the round opening: its flat side before the belly.
+    const way = unit3(vec3(0.2, 1, 0));
+    const slot = hole(vec3(10, 100, 0), vec3(0, 0, -1), 20, 4, scale3(way, 45));
+    const wood = length3(cross3(vec3(40, 0, 0), way)) - 30 - 4;
+    expect(
+      wallsLeft(slot, { ...part, outline: [{ ...part.outline[0]!, outer: WIDE }] }).around,
+    ).toMatchObject({
+      wood: expect.closeTo(wood, 7),
+      on: 'hollow',
+    });
   });
 
   test('is what many points of the hole say', () => {
