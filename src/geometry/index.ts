@@ -69,6 +69,7 @@ export {
   SAME_MADE,
   SECTION_TOLERANCE,
   SMOOTH_TURN,
+  SOLID_CHORD,
   SQUARE_TURN,
   STRAIGHT_RADIUS,
 } from './tolerance.ts';

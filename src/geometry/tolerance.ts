@@ -77,3 +77,9 @@ export const SQUARE_TURN = 1e-5;
 
 /** Two parts whose outlines and joints lie within this (mm) of each other are made from one pattern: half of what it promises. */
 export const SAME_MADE = 0.01;
+
+/**
+ * How far (mm) the chords of a solid may lie from its arcs: half of CONTACT_TOLERANCE, so that parts which touch along an arc neither
+ * run into each other nor miss each other by what the chords leave.
+ */
+export const SOLID_CHORD = 0.005;
