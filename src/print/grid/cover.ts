@@ -7,6 +7,14 @@ export interface Cell {
 /** Choices tried before the search gives up: keeps hostile content in bounded time. */
 const MOST_TRIALS = 20_000;
 
+/** What a search has cost so far, in spans, sheets and choices looked at. */
+export interface Effort {
+  spent: number;
+}
+
+/** Sorting the cells of a wish by what else they grant looks at every other wish. */
+const WISH_COST = 4;
+
 export interface FewestCells {
   /** Nothing when more than the greatest number allowed would be needed. */
   readonly cells: Cell[] | undefined;
@@ -23,9 +31,10 @@ export function fewestCells(
   forced: readonly Cell[],
   wishes: readonly (readonly Cell[])[],
   most: number,
+  effort: Effort = { spent: 0 },
 ): FewestCells {
   const open = wishes.filter((wish) => !wish.some((cell) => forced.some((known) => isSame(known, cell))));
-  const state: Search = { best: undefined, most, trials: 0 };
+  const state: Search = { best: undefined, most, trials: 0, effort };
   choose([...forced], open, state);
   return { cells: state.best, isCertain: state.trials <= MOST_TRIALS };
 }
@@ -34,6 +43,7 @@ interface Search {
   best: Cell[] | undefined;
   most: number;
   trials: number;
+  readonly effort: Effort;
 }
 
 function choose(chosen: readonly Cell[], open: readonly (readonly Cell[])[], state: Search): void {
@@ -41,6 +51,7 @@ function choose(chosen: readonly Cell[], open: readonly (readonly Cell[])[], sta
   // The first descent is always finished, so that without a limit there is an answer.
   if (state.trials > MOST_TRIALS && (state.best !== undefined || Number.isFinite(state.most))) return;
   state.trials++;
+  state.effort.spent += chosen.length + WISH_COST * open.length;
   const [wish, ...others] = open;
   if (wish === undefined) {
     const joined = joinUp(chosen, state.most);

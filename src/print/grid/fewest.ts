@@ -1,5 +1,4 @@
-import { MOST_SHEETS } from '../too-many-sheets.ts';
-import type { Cell } from './cover.ts';
+import type { Cell, Effort } from './cover.ts';
 import { type ForcedRange, forcedCounts, leastForced, type Tile, TOUCH } from './forced.ts';
 import { bandsAt, criticalShifts, sheetsAt } from './needs.ts';
 import { criticalHeights, type TurnedContent } from './pieces.ts';
@@ -19,8 +18,10 @@ import { criticalHeights, type TurnedContent } from './pieces.ts';
 const FINEST = 0.05;
 /** Boxes in which nothing moves by more than this, mm, are worth the closer look at overlaps. */
 const CLOSE = 8;
-/** Work allowed, in pieces of content and pairs of sheets looked at: keeps a hostile pattern in bounded time (a few seconds). */
-const MOST_WORK = 4e7;
+/** How often every piece of content is looked at to find the spans of all rows. */
+const LOOKS = 4;
+/** Work allowed, in pieces, spans and choices looked at: keeps a hostile pattern in bounded time (a few seconds). */
+const MOST_WORK = 2e7;
 
 export interface Placing {
   /** Index into the list of turns. */
@@ -38,6 +39,12 @@ export interface TurnSource {
   readonly at: (turn: number) => TurnedContent;
   /** Some of the content, so chosen that it alone often shows how many sheets are needed: a quicker lower bound. */
   readonly someAt: (turn: number) => TurnedContent;
+}
+
+/** How many sheets may be used, and what the search has cost so far. */
+interface Bound {
+  readonly most: number;
+  readonly effort: Effort;
 }
 
 interface SearchBox {
@@ -59,30 +66,27 @@ export function fewestSheets(
 ): Placing | undefined {
   let best: Placing | undefined;
   let most = below - 1;
-  let work = 0;
+  const effort: Effort = { spent: 0 };
   const open: SearchBox[] = [];
   const all = { first: 0, last: source.turns.length - 1, low: 0, high: tile.stepY };
   open.push(all, ...favourites.map((turn) => ({ ...all, first: turn, last: turn })).reverse());
-  for (let box = open.pop(); box !== undefined && work < MOST_WORK; box = open.pop()) {
+  for (let box = open.pop(); box !== undefined && effort.spent < MOST_WORK; box = open.pop()) {
     const { first, last, low, high } = box;
     const middleTurn = (source.turns[first]! + source.turns[last]!) / 2;
     const turnSlack = source.reach * (source.turns[last]! - middleTurn);
     const shiftY = (low + high) / 2;
     const shiftSlack = (high - low) / 2;
-    const crowd = Math.min(most, MOST_SHEETS);
     const some = source.someAt(middleTurn);
-    work += some.pieces.length;
+    effort.spent += some.pieces.length;
     if (leastForced(forcedCounts(some, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
     const content = source.at(middleTurn);
-    work += content.pieces.length;
+    effort.spent += content.pieces.length;
     if (leastForced(forcedCounts(content, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
     if (turnSlack + shiftSlack <= CLOSE) {
-      work += 4 * content.pieces.length + crowd * crowd;
-      if (isTooFew(content, tile, { shiftY, turnSlack, shiftSlack }, most)) continue;
+      if (isTooFew(content, tile, { shiftY, turnSlack, shiftSlack }, { most, effort })) continue;
     }
     if (first === last) {
-      work += 8 * content.pieces.length + crowd * crowd;
-      const found = placeIn(content, tile, box, most);
+      const found = placeIn(content, tile, box, { most, effort });
       if (found !== undefined) {
         best = { turn: first, ...found };
         most = found.cells.length - 1;
@@ -101,15 +105,17 @@ function isTooFew(
   content: TurnedContent,
   tile: Tile,
   { shiftY, turnSlack, shiftSlack }: { shiftY: number; turnSlack: number; shiftSlack: number },
-  most: number,
+  { most, effort }: Bound,
 ): boolean {
   const grown = { ...tile, halfX: tile.halfX + turnSlack, halfY: tile.halfY + turnSlack + shiftSlack };
   if (2 * grown.halfX >= tile.stepX || 2 * grown.halfY >= tile.stepY) return false;
   const ranges = forcedCounts(content, grown, shiftY, 0, 0).filter((range) => range.count <= most);
   const bands = bandsAt(content, grown, shiftY);
+  effort.spent += LOOKS * content.pieces.length;
   for (const { middle } of runsBetween(criticalShifts(bands, grown), tile.stepX)) {
     if (!isIn(ranges, middle, most)) continue;
-    const { cells, isCertain } = sheetsAt(bands, grown, middle, most);
+    if (effort.spent > MOST_WORK) return false;
+    const { cells, isCertain } = sheetsAt(bands, grown, middle, most, effort);
     if (cells !== undefined || !isCertain) return false;
   }
   return true;
@@ -137,7 +143,7 @@ function placeIn(
   content: TurnedContent,
   tile: Tile,
   box: SearchBox,
-  most: number,
+  { most, effort }: Bound,
 ): Omit<Placing, 'turn'> | undefined {
   const { low, high } = box;
   const tries = [(low + high) / 2];
@@ -147,7 +153,8 @@ function placeIn(
   }
   let best: Omit<Placing, 'turn'> | undefined;
   for (const shiftY of tries) {
-    const found = placeAt(content, tile, shiftY, best === undefined ? most : best.cells.length - 1);
+    const allowed = best === undefined ? most : best.cells.length - 1;
+    const found = placeAt(content, tile, shiftY, { most: allowed, effort });
     if (found !== undefined) best = { shiftY, ...found };
   }
   return best;
@@ -169,11 +176,11 @@ function placeAt(
   content: TurnedContent,
   tile: Tile,
   shiftY: number,
-  most: number,
+  { most, effort }: Bound,
 ): { shiftX: number; cells: readonly Cell[] } | undefined {
   let best: { shiftX: number; cells: readonly Cell[] } | undefined;
   let allowed = most;
-  for (const { shiftX, cells } of placingsAt(content, tile, shiftY, () => allowed)) {
+  for (const { shiftX, cells } of placingsAt(content, tile, shiftY, () => allowed, effort)) {
     best = { shiftX, cells };
     allowed = cells.length - 1;
   }
@@ -189,13 +196,16 @@ export function* placingsAt(
   tile: Tile,
   shiftY: number,
   most: () => number,
+  effort: Effort = { spent: 0 },
 ): Generator<{ from: number; to: number; shiftX: number; cells: Cell[] }> {
   const ranges = forcedCounts(content, tile, shiftY, 0, 0).filter((range) => range.count <= most());
+  effort.spent += content.pieces.length;
   if (ranges.length === 0) return;
   const bands = bandsAt(content, tile, shiftY);
+  effort.spent += LOOKS * content.pieces.length;
   for (const { from, to, middle: shiftX } of runsBetween(criticalShifts(bands, tile), tile.stepX)) {
     if (!isIn(ranges, shiftX, most())) continue;
-    const { cells } = sheetsAt(bands, tile, shiftX, most());
+    const { cells } = sheetsAt(bands, tile, shiftX, most(), effort);
     if (cells !== undefined) yield { from, to, shiftX, cells };
   }
 }

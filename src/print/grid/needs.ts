@@ -1,4 +1,4 @@
-import { type Cell, type FewestCells, fewestCells } from './cover.ts';
+import { type Cell, type Effort, type FewestCells, fewestCells } from './cover.ts';
 import { type Tile, TOUCH } from './forced.ts';
 import { spansBetween, type TurnedContent } from './pieces.ts';
 
@@ -34,39 +34,58 @@ export function criticalShifts(bands: Bands, tile: Tile): number[] {
   return [...shifts].sort((a, b) => a - b);
 }
 
+/** Rows and columns lie well within this of 0: a pattern of more sheets is refused long before. */
+const MOST_AWAY = 2 ** 20;
+
+/** One number for a cell and what else lies in the need it begins: itself, its right, its upper neighbour, or all four. */
+function keyOf(column: number, row: number, kind: 0 | 1 | 2 | 3): number {
+  return ((column + MOST_AWAY) * 2 * MOST_AWAY + (row + MOST_AWAY)) * 4 + kind;
+}
+
 /**
  * The fewest sheets that show all content, hanging together by seams, for one place of the grid; nothing when more
  * than `most` are needed. What lies in an overlap is on both its sheets, so that either will do.
  */
-export function sheetsAt(bands: Bands, tile: Tile, shiftX: number, most: number): FewestCells {
-  const forced = new Map<string, Cell>();
-  const wishes = new Map<string, Cell[]>();
-  const need = (cells: Cell[]): void => {
-    const key = cells.map((cell) => `${cell.column},${cell.row}`).join(' ');
-    if (cells.length === 1) forced.set(key, cells[0]!);
-    else wishes.set(key, cells);
-  };
+export function sheetsAt(
+  bands: Bands,
+  tile: Tile,
+  shiftX: number,
+  most: number,
+  effort: Effort = { spent: 0 },
+): FewestCells {
+  const forced = new Map<number, Cell>();
+  const wishes = new Map<number, readonly Cell[]>();
   for (const { row, own, above } of bands.rows) {
-    eachZone(own, tile, shiftX, (columns) => need(columns.map((column) => ({ column, row }))));
-    eachZone(above, tile, shiftX, (columns) =>
-      need(
-        columns.flatMap((column) => [
-          { column, row },
-          { column, row: row + 1 },
-        ]),
-      ),
-    );
+    eachZone(own, tile, shiftX, (column, isShared) => {
+      const key = keyOf(column, row, isShared ? 1 : 0);
+      if (!isShared) forced.set(key, { column, row });
+      else if (!wishes.has(key)) wishes.set(key, cellsFrom(column, row, 1, 0));
+    });
+    eachZone(above, tile, shiftX, (column, isShared) => {
+      const key = keyOf(column, row, isShared ? 3 : 2);
+      if (!wishes.has(key)) wishes.set(key, cellsFrom(column, row, isShared ? 1 : 0, 1));
+    });
+    effort.spent += own.length + above.length;
+    if (forced.size > most) return { cells: undefined, isCertain: true };
   }
-  if (forced.size > most) return { cells: undefined, isCertain: true };
-  return fewestCells([...forced.values()], [...wishes.values()], most);
+  return fewestCells([...forced.values()], [...wishes.values()], most, effort);
 }
 
-/** Calls with the column, or with the two columns that overlap there, for each zone that a span enters. */
+/** A cell with its neighbours on the right and above, so far. */
+function cellsFrom(column: number, row: number, right: 0 | 1, up: 0 | 1): readonly Cell[] {
+  const cells: Cell[] = [];
+  for (let c = column; c <= column + right; c++) {
+    for (let r = row; r <= row + up; r++) cells.push({ column: c, row: r });
+  }
+  return cells;
+}
+
+/** Calls for each zone that a span enters: a column's own, or the one that it shares with the next. */
 function eachZone(
   spans: readonly number[],
   tile: Tile,
   shiftX: number,
-  visit: (columns: number[]) => void,
+  visit: (column: number, isShared: boolean) => void,
 ): void {
   const { stepX, halfX: half } = tile;
   for (let k = 0; k < spans.length; k += 2) {
@@ -77,8 +96,8 @@ function eachZone(
     for (let column = first; column <= last; column++) {
       const left = column * stepX;
       const right = left + stepX;
-      if (from < right - half - TOUCH && to > left + half + TOUCH) visit([column]);
-      if (from <= right + half + TOUCH && to >= right - half - TOUCH) visit([column, column + 1]);
+      if (from < right - half - TOUCH && to > left + half + TOUCH) visit(column, false);
+      if (from <= right + half + TOUCH && to >= right - half - TOUCH) visit(column, true);
     }
   }
 }

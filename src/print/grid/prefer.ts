@@ -47,10 +47,11 @@ export function preferredShift(
     for (const { from, to, cells } of placingsAt(content, tile, shiftY, () => most)) {
       for (const shiftX of shiftsWithin(from, to, content, tile)) {
         const shift = { x: shiftX, y: shiftY };
+        const worth = best === undefined ? Infinity : best.disturbance + NOTHING;
         const option = {
           shift,
           cells,
-          disturbance: disturbance(keepOff, cells, tile, shift),
+          disturbance: disturbance(keepOff, cells, tile, shift, worth),
           offCentre: offCentre(content, cells, tile, shift),
         };
         if (best === undefined || isBetter(option, best)) best = option;

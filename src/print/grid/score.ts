@@ -38,12 +38,21 @@ export function keepOffAt(pattern: Pattern, content: Content, turn: number): Kee
 
 /**
  * How badly seams disturb: for each point too near a seam the share of its clearance that is missing, and something
- * for each text cut. 0 when nothing is disturbed.
+ * for each text cut. 0 when nothing is disturbed. Once it is more than `worth` the rest is not counted.
  */
-export function disturbance(keepOff: KeepOff, cells: readonly Cell[], tile: Tile, shift: Vec): number {
+export function disturbance(
+  keepOff: KeepOff,
+  cells: readonly Cell[],
+  tile: Tile,
+  shift: Vec,
+  worth = Infinity,
+): number {
   let sum = 0;
   for (const seam of seamsOf(cells, tile, shift)) {
+    if (sum > worth) return sum;
     for (const { at, clearance } of keepOff.points) {
+      if (at.x < seam.from.x - clearance || at.x > seam.to.x + clearance) continue;
+      if (at.y < seam.from.y - clearance || at.y > seam.to.y + clearance) continue;
       const apart = distanceTo(seam, at);
       if (apart < clearance) sum += 1 - apart / clearance;
     }
