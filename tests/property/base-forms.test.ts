@@ -1,13 +1,19 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { type StandingBase, standBase } from '../../src/base/index.ts';
+import { findCollisions, loadSolids, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
 import { describeForm, evaluateForm, type Form } from '../../src/sketch/index.ts';
 import { BASE_FORMS, type Values } from '../forms/forms.ts';
 import { areaOfFace, bearing, extentOf, flatFacesOf, partsAt } from '../forms/standing-bases.ts';
 
 const RUNS = 200;
-/** Of so many settings one is looked at for how its ends bear: that takes ten times as long as all else. */
+/** Of so many settings one is looked at for how its ends bear and whether pieces collide: that takes ten times as long as all else. */
 const ONE_IN = 8;
+
+let kernel: SolidKernel;
+beforeAll(async () => {
+  kernel = await loadSolids();
+});
 
 /** Any setting within the ranges of a form, each figure as likely as any other. */
 function anySetting(form: Form): fc.Arbitrary<Values> {
@@ -79,6 +85,17 @@ function expectBearing(base: StandingBase, seen: string): void {
   }
 }
 
+/** No two pieces want the same wood, but those that are halved into each other. */
+function expectRoom(base: StandingBase, seen: string): void {
+  const halved = base.joints
+    .filter(({ kind }) => kind === 'halved')
+    .map(({ between }) => [...between].sort().join());
+  const placeOf = (id: string): string => base.parts.find((part) => part.id === id)!.place;
+  const collisions = withSolids(kernel, base.parts, (solids) => findCollisions(kernel, solids));
+  const unmeant = collisions.filter(({ a, b }) => !halved.includes([placeOf(a), placeOf(b)].sort().join()));
+  expect(unmeant, seen).toEqual([]);
+}
+
 describe.each(BASE_FORMS.map((form) => [form.name, form] as const))('%s', (_, form) => {
   test('stands at any setting with every cut right through, or says what would do', () => {
     let refused = 0;
@@ -93,7 +110,9 @@ describe.each(BASE_FORMS.map((form) => [form.name, form] as const))('%s', (_, fo
         }
         const seen = `${form.name} at ${JSON.stringify(values)}`;
         expectSound(base, seen);
-        if (run % ONE_IN === 0) expectBearing(base, seen);
+        if (run % ONE_IN !== 0) return;
+        expectBearing(base, seen);
+        expectRoom(base, seen);
       }),
       { numRuns: RUNS },
     );
