@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { drawPattern, type PatternView, type Scene } from '../../src/drawing/index.ts';
-import { boxOfText, cornersOf } from '../../src/drawing/layout/oriented-box.ts';
+import { boxesOverlap, boxOfText, cornersOf } from '../../src/drawing/layout/oriented-box.ts';
 import { openingSizes } from '../../src/drawing/pattern/opening-sizes.ts';
 import { arc, distance, line, locate, type Region, reverseEdge, vec } from '../../src/geometry/index.ts';
 import { MM_PER } from '../../src/measure/index.ts';
@@ -489,4 +489,29 @@ test('the notes stand beside the drawing in one piece, and on no sheet', () => {
     expect(wordsIn(pattern.scene)).not.toContain(heading);
   }
   expect(pattern.toolFacts.length).toBeGreaterThan(3);
+});
+
+test('labels stand beside the patches of tape, or whole on them', () => {
+  const { part, routing } = kneeLeg();
+  const { from, to } = part.centreLine;
+  const patch = {
+    kind: 'tape',
+    at: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },
+    width: 20,
+    height: 60,
+    turn: 0,
+  } as const;
+  const taped = { ...routing, fixings: [patch] };
+  const named = textsOf(drawPattern(part, taped, { ...patternOptions(), view: 'all' })).filter(({ text }) =>
+    text.startsWith(part.label),
+  );
+  expect(named.length).toBeGreaterThan(2);
+  const box = { centre: patch.at, halfWidth: 10, halfHeight: 30, angle: 0 };
+  for (const mark of named) {
+    const own = boxOfText(mark);
+    const isInside = cornersOf(own).every(
+      ({ x, y }) => Math.abs(x - patch.at.x) <= 10 && Math.abs(y - patch.at.y) <= 30,
+    );
+    expect(isInside || !boxesOverlap(own, box)).toBe(true);
+  }
 });

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Mark, Pattern } from '../../src/drawing/index.ts';
-import { type Box, type Edge, line, vec } from '../../src/geometry/index.ts';
+import { type Box, boundsOfEdges, type Edge, line, vec } from '../../src/geometry/index.ts';
+import { boxRoundText } from '../../src/print/grid/content.ts';
+import { WHITE } from '../../src/print/page/ink.ts';
 import { linesThrough, occupiedBy, touches } from '../../src/print/page/occupied.ts';
-import { boxOf, placeBars } from '../../src/print/page/scale-bars.ts';
+import { barItems, boxOf, placeBars } from '../../src/print/page/scale-bars.ts';
 import { workOf } from '../../src/print/page/work.ts';
 import { leaningLeg } from './support/patterns.ts';
 
@@ -54,5 +56,41 @@ describe('scale bars', () => {
     const edge = { minX: -50, minY: 120, maxX: 400, maxY: 400 };
     const bars = barsOn(...strips, loopRound(edge, 'part'));
     for (const { box } of bars) expect(box.maxY < edge.minY || box.minY > edge.minY).toBe(true);
+  });
+
+  test('where lines must be crossed their own lettering stands clear of them, or on white', () => {
+    // Upright lines 60 mm apart: no 100 mm across are free, but 34 mm of words are.
+    const strips = [35, 95, 155].map((x) =>
+      loopRound({ minX: -50, minY: -50, maxX: x, maxY: 400 }, 'dimension'),
+    );
+    const pattern: Pattern = { ...leaningLeg(), scene: { marks: strips, box: ROOM } };
+    const occupied = occupiedBy(pattern, IN_PLACE);
+    const [across] = placeBars(ROOM, { occupied, work: workOf(pattern, IN_PLACE) }, 'portrait');
+    expect(linesThrough(occupied, boxOf(across))).toBeGreaterThan(0);
+    const items = barItems(across, occupied);
+    const grounds = items.filter((item) => item.kind === 'fill').map(({ edges }) => boundsOfEdges(edges));
+    const letters = items.filter((item) => item.kind === 'text');
+    expect(letters).toHaveLength(4);
+    const boxes = letters.map((item) => boundsOfEdges(boxRoundText({ ...item, role: 'mark' })));
+    const crossed = boxes.filter((box) => linesThrough(occupied, box) > 0);
+    expect(crossed.length).toBeLessThan(2);
+    expect(crossed).toEqual(grounds);
+  });
+
+  test('lettering that a line runs through whatever the place has a white ground under it', () => {
+    const strips = Array.from({ length: 40 }, (_, i) =>
+      loopRound({ minX: -50, minY: -50, maxX: 5 * i, maxY: 400 }, 'dimension'),
+    );
+    const pattern: Pattern = { ...leaningLeg(), scene: { marks: strips, box: ROOM } };
+    const occupied = occupiedBy(pattern, IN_PLACE);
+    const [across] = placeBars(ROOM, { occupied, work: workOf(pattern, IN_PLACE) }, 'portrait');
+    const items = barItems(across, occupied);
+    const firstWord = items.findIndex(({ kind }) => kind === 'text');
+    const grounds = items.flatMap((item, at) => (item.kind === 'fill' ? [{ item, at }] : []));
+    expect(grounds.length).toBeGreaterThan(0);
+    for (const { item, at } of grounds) {
+      expect(item.ink).toEqual(WHITE);
+      expect(at).toBeLessThan(firstWord);
+    }
   });
 });

@@ -16,7 +16,7 @@ import { chainOf, onChain } from './chain.ts';
 import { checkLengths, drawTargets } from './check-lengths.ts';
 import { type DimensionRow, drawDimensions } from './dimensions.ts';
 import { drawFeed, drawTeeth } from './feed.ts';
-import { fixingMarks } from './fixings.ts';
+import { fixingMarks, tapePatches } from './fixings.ts';
 import { insideGrid } from './inside-grid.ts';
 import { drawJointNames } from './joint-names.ts';
 import { drawLabels } from './labels.ts';
@@ -61,12 +61,15 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   drawing.draw(outlineMarks(source));
   drawing.draw(keepSideTicks(source.main, tickReach(source)));
   if (showsPart(source)) drawTeeth(drawing, source);
+  drawing.draw(layoutMarks(source));
   drawing.draw(jointMarks(source));
   drawTargets(drawing, checks);
   if (options.view === 'template') drawPartEnds(drawing, source);
   if (frame !== undefined) {
     drawStations(drawing, source, frame);
-    const labels = drawLabels(drawing, source, frame, spots, stationPitch(options.lengths));
+    const patches = showsTemplate(source) ? tapePatches(source) : [];
+    const pitch = stationPitch(options.lengths);
+    const labels = drawLabels(drawing, source, frame, { spots, pitch, patches });
     drawing.draw(centreLineMarks(frame, labels));
   }
   drawReferenceMarks(drawing, source);
@@ -157,6 +160,13 @@ function tickReach(source: PatternSource): number {
 
 function jointMarks(source: PatternSource): readonly Mark[] {
   return source.part.joints.map(({ from, to }) => pathMark('joint', [stroke(from, to)]));
+}
+
+/** Where joints are cut, and the edges of a back that lies beside the face. */
+function layoutMarks({ part }: PatternSource): readonly Mark[] {
+  return (part.layouts ?? []).map(({ hidden, edges, closed }) =>
+    pathMark(hidden ? 'hidden' : 'mark', edges, closed),
+  );
 }
 
 /** Where the cutter goes down inside an opening. */

@@ -1,7 +1,8 @@
 import { circleOutline } from '../../geometry/index.ts';
+import type { Fixing } from '../../routing/index.ts';
 import type { Mark } from '../api.ts';
 import { pathMark } from '../layout/drawing.ts';
-import { cornersOf } from '../layout/oriented-box.ts';
+import { cornersOf, type OrientedBox } from '../layout/oriented-box.ts';
 import type { PatternSource } from './source.ts';
 import { DRAWN, polygon, step, stroke } from './strokes.ts';
 
@@ -17,7 +18,7 @@ export function fixingMarks(source: PatternSource): {
   const screws: Mark[] = [];
   for (const { kind, at, width, height, turn } of source.routing.fixings) {
     if (kind === 'tape') {
-      const corners = cornersOf({ centre: at, halfWidth: width / 2, halfHeight: height / 2, angle: turn });
+      const corners = cornersOf(patchBox({ at, width, height, turn }));
       patches.push({ kind: 'path', role: 'fixing', edges: polygon(corners), closed: true, fill: 'tint' });
       continue;
     }
@@ -33,4 +34,13 @@ export function fixingMarks(source: PatternSource): {
     }
   }
   return { patches, screws };
+}
+
+/** The patches of tape that a pattern shows, as boxes. */
+export function tapePatches(source: PatternSource): readonly OrientedBox[] {
+  return source.routing.fixings.filter(({ kind }) => kind === 'tape').map(patchBox);
+}
+
+function patchBox({ at, width, height, turn }: Omit<Fixing, 'kind'>): OrientedBox {
+  return { centre: at, halfWidth: width / 2, halfHeight: height / 2, angle: turn };
 }

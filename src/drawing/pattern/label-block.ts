@@ -25,6 +25,8 @@ export interface LabelBlock {
 /** Height of a row of text and the white between items of a row, in heights of capitals. */
 const ROW = 1.5;
 const ITEM_GAP = 1.2;
+/** All in one line is no longer than this, mm, save in the smallest lettering: it would run over several sheets. */
+const LONGEST_LINE = 120;
 /** White between rows, mm. */
 const ROW_GAP = 0.4;
 
@@ -49,14 +51,16 @@ export function labelArrangements(
   ];
   const mirrored = mirroredWords(source);
   const warning = mirrored === undefined ? [] : [[textItem(mirrored, small, 'semibold', 'against')]];
-  return manyWords(source).flatMap((many) => {
-    const all = factsOf(source, many);
-    return [
-      [...warning, [name], [facts(all.slice(0, 2))], [facts(all.slice(2))], arrows],
-      [...warning, [name], [facts(all)], arrows],
-      [...warning, [name, ...arrows], [facts(all)]],
-      [[name, ...warning.flat(), facts(all), ...arrows]],
-    ].map((rows) => stack(rows, small));
+  return manyWords(source).flatMap((many, at, all) => {
+    const said = factsOf(source, many);
+    const rows = [
+      [...warning, [name], [facts(said.slice(0, 2))], [facts(said.slice(2))], arrows],
+      [...warning, [name], [facts(said)], arrows],
+      [...warning, [name, ...arrows], [facts(said)]],
+    ].map((each) => stack(each, small));
+    const flat = stack([[name, ...warning.flat(), facts(said), ...arrows]], small);
+    const isShort = flat.width <= LONGEST_LINE || height === LETTER_HEIGHTS[0];
+    return at === all.length - 1 && isShort ? [...rows, flat] : rows;
   });
 }
 

@@ -1,7 +1,7 @@
 import { angleOf, distance, type Vec } from '../../geometry/index.ts';
 import { grainAt } from '../../sketch/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
-import { growBox, type OrientedBox } from '../layout/oriented-box.ts';
+import { boxesOverlap, cornersOf, growBox, type OrientedBox, toFrame } from '../layout/oriented-box.ts';
 import type { Spot } from './inside-grid.ts';
 import { boxOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
 import { edgesOf, type PatternSource } from './source.ts';
@@ -19,6 +19,13 @@ const AIR = 1;
 const MOST_FOR_NARROW = 5;
 const BROAD = 40;
 
+/** Where labels may stand: places looked at, the distance between ticks (mm), and the patches of tape among them. */
+export interface LabelRoom {
+  readonly spots: readonly Spot[];
+  readonly pitch: number;
+  readonly patches: readonly OrientedBox[];
+}
+
 /**
  * Puts the label wherever it fits inside the outline, over and over along the part, in the largest lettering that each
  * place takes, and returns the room taken. A part too small for any label has its name beside it instead.
@@ -27,22 +34,26 @@ export function drawLabels(
   drawing: Drawing,
   source: PatternSource,
   frame: CentreFrame,
-  spots: readonly Spot[],
-  pitch: number,
+  { spots, pitch, patches }: LabelRoom,
 ): readonly OrientedBox[] {
   const taken: OrientedBox[] = [];
   const main = angleOf(frame.direction);
   const ordered = [...spots].sort((a, b) => preference(a, pitch) - preference(b, pitch));
   const arrangementsAt = cachedArrangements(source);
-  for (const height of HEIGHTS) {
-    for (const spot of ordered) {
-      // A row of lettering needs at least this much clear of the edge on both sides.
-      if (spot.clearance < (height > MOST_FOR_NARROW ? BROAD : height * 0.7)) continue;
-      if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
-      const placed = placeAt(drawing, spot, [main, spot.edgeAngle], (angle) =>
-        arrangementsAt(height, angle, grainAt(source.part, spot.at)),
-      );
-      if (placed !== undefined) taken.push(placed);
+  const isClear = clearOf(patches);
+  // First beside patches of tape or whole on them; across their borders only where nothing else is left.
+  for (const isAllowed of patches.length === 0 ? [isClear] : [isClear, () => true]) {
+    for (const height of HEIGHTS) {
+      for (const spot of ordered) {
+        // A row of lettering needs at least this much clear of the edge on both sides.
+        if (spot.clearance < (height > MOST_FOR_NARROW ? BROAD : height * 0.7)) continue;
+        if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
+        const at = { spot, angles: [main, spot.edgeAngle], isAllowed };
+        const placed = placeAt(drawing, at, (angle) =>
+          arrangementsAt(height, angle, grainAt(source.part, spot.at)),
+        );
+        if (placed !== undefined) taken.push(placed);
+      }
     }
   }
   if (taken.length === 0) letter(drawing, namesBeside(source));
@@ -55,10 +66,30 @@ function preference(spot: Spot, pitch: number): number {
   return Math.round(Math.abs(cell - 0.5) * 10) * 1000 - spot.clearance;
 }
 
+/** Does a border of a patch run through a box? */
+function clearOf(patches: readonly OrientedBox[]): (box: OrientedBox) => boolean {
+  return (box) =>
+    patches.every(
+      (patch) => !boxesOverlap(box, patch) || cornersOf(box).every((corner) => isInBox(corner, patch)),
+    );
+}
+
+function isInBox(p: Vec, { centre, angle, halfWidth, halfHeight }: OrientedBox): boolean {
+  const { x, y } = toFrame(centre, angle, p);
+  return Math.abs(x) <= halfWidth && Math.abs(y) <= halfHeight;
+}
+
 function placeAt(
   drawing: Drawing,
-  spot: Spot,
-  angles: readonly number[],
+  {
+    spot,
+    angles,
+    isAllowed,
+  }: {
+    readonly spot: Spot;
+    readonly angles: readonly number[];
+    readonly isAllowed: (box: OrientedBox) => boolean;
+  },
   arrangementsAt: (angle: number) => readonly LabelBlock[],
 ): OrientedBox | undefined {
   for (const raw of angles) {
@@ -66,7 +97,7 @@ function placeAt(
     for (const block of arrangementsAt(angle)) {
       if (block.height / 2 > spot.clearance) continue;
       const box = growBox(boxOfLabel(block, spot.at, angle), AIR);
-      if (!drawing.occupancy.isFree(box)) continue;
+      if (!isAllowed(box) || !drawing.occupancy.isFree(box)) continue;
       drawing.draw(block.draw(spot.at, angle));
       drawing.occupancy.addBox(box);
       return box;

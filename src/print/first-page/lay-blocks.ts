@@ -44,7 +44,15 @@ export function layBlocks(
   const tries = BETWEEN.flatMap((between) =>
     MAP_HEIGHTS.map((mapHeight) => layWithMap(body, print, meta, { calibration, mapHeight, between })),
   );
-  return tries.find((pages) => pages.length === 1) ?? tries[0]!;
+  const laid =
+    tries.find(({ pages }) => pages.length === 1) ?? tries.find(({ isSafe }) => isSafe) ?? tries[0]!;
+  return laid.pages;
+}
+
+/** What stands on which page, and whether what keeps fingers safe stands on the first. */
+interface Laid {
+  readonly pages: PageItem[][];
+  readonly isSafe: boolean;
 }
 
 function layWithMap(
@@ -60,7 +68,7 @@ function layWithMap(
     readonly mapHeight: number;
     readonly between: number;
   },
-): PageItem[][] {
+): Laid {
   const { plan, pattern, facts } = print;
   const [found, ...foundToo] = findingBlocks(facts, whole.maxX - whole.minX, {
     first: FINDINGS_HEIGHT * (whole.maxY - whole.minY),
@@ -123,6 +131,7 @@ function layWithMap(
     if (fits(block, under)) put(block, under);
     else further.push(block);
   }
+  const isSafe = !further.some((block) => cautions.includes(block));
   let fresh: Column | undefined;
   for (const block of further) {
     if (fresh === undefined || !fits(block, fresh)) {
@@ -131,5 +140,5 @@ function layWithMap(
     }
     put(block, fresh);
   }
-  return pages;
+  return { pages, isSafe };
 }

@@ -12,6 +12,9 @@ export const ACCENT: Ink = { colour: INKS.accent, strength: 1 };
 /** For what may be overlooked: borders without a neighbour, guide lines. */
 export const PALE: Ink = { colour: INKS.graphite, strength: 0.45 };
 
+/** The paper itself: a ground for what must be read. */
+export const WHITE: Ink = { colour: '#ffffff', strength: 1 };
+
 /** Line widths, mm, ISO 128-2. */
 export const THIN = 0.18;
 export const HAIR = 0.13;

@@ -56,7 +56,7 @@ export function sheetPage(
       rectangle(cell, HAIR, PALE),
       ...patternItems(transformScene(pattern.scene, sheet.toPage), window),
       ...seams.flatMap((seam) => seamItems(seam, sheet, toPage, window, half)),
-      ...bars.flatMap(barItems),
+      ...bars.flatMap((bar) => barItems(bar, drawn.occupied)),
       ...stripItems(strip, { meta, facts, plan, sheet, pages, calibration }),
     ],
   };
