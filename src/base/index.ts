@@ -5,6 +5,9 @@ export { facesOf } from './contact/faces-of.ts';
 export { frameInPart } from './contact/frame-in-part.ts';
 export { gapBetween } from './contact/gap-between.ts';
 export { sectionOfPart } from './contact/section-of-part.ts';
+export type { SawRange } from './end-cut/index.ts';
+export type { Caul, GlueGroup, GlueStep } from './glue-up/api.ts';
+export { caulAsPart } from './glue-up/cauls-of.ts';
 export type {
   BaseJoints,
   Bore,
@@ -24,4 +27,7 @@ export { joinBase } from './joints/join-base.ts';
 export type { JointOptions } from './joints/shop.ts';
 export type { MadeMember, MadePart } from './made/api.ts';
 export { partsToMake } from './made/parts-to-make.ts';
+export { loadSolids, type SolidKernel } from './solids/index.ts';
 export { standBase } from './stand/stand-base.ts';
+export { type BuildOptions, type BuiltBase, buildBase } from './whole/build-base.ts';
+export { partForPattern } from './whole/part-for-pattern.ts';

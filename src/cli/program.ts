@@ -2,8 +2,10 @@ import { Command, CommanderError } from 'commander';
 import type { AddCommand } from './command.ts';
 import { addCalibrate } from './commands/calibrate.ts';
 import { addCheck } from './commands/check.ts';
+import { addCut } from './commands/cut.ts';
 import { addForms } from './commands/forms.ts';
 import { addMake } from './commands/make.ts';
+import { addMeasured } from './commands/measured.ts';
 import { addOffset } from './commands/offset.ts';
 import { addRenew } from './commands/renew.ts';
 import { addSet } from './commands/set.ts';
@@ -20,6 +22,8 @@ const COMMANDS: readonly AddCommand[] = [
   addSet,
   addCheck,
   addMake,
+  addMeasured,
+  addCut,
   addCalibrate,
   addRenew,
   addOffset,
@@ -36,7 +40,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
   };
   const program = new Command('legwright')
     .description(
-      'From a few decided numbers to a leg or a stretcher that fits: true full-size paper patterns,\nthe routing template for the bit in hand, and what that bit will leave.',
+      'From a few decided numbers to a base that fits: its parts, end cuts and joints, true full-size paper\npatterns, the routing template for the bit in hand, and what that bit will leave.',
     )
     .version(programVersion(), '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')

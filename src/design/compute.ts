@@ -1,11 +1,13 @@
+import type { SolidKernel } from '../base/index.ts';
 import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import { handsOf, routePart, type Tooling } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
+import { type PartsOfDesign, partsOfDesign } from './base-of-design.ts';
 import type { Computed, ComputedPart, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
-import { formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
+import { type Decided, formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
 import { lengthStyleOf } from './length-style.ts';
 import { type Memo, remember } from './memo.ts';
 import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
@@ -16,6 +18,8 @@ export interface ComputeOptions {
   readonly wanted?: Wanted;
   /** Kept by the caller from one computation to the next; without it everything is computed anew. */
   readonly memo?: Memo;
+  /** Solids, loaded once by the caller: without them nothing is said of how a base weighs and stands. */
+  readonly solids?: SolidKernel;
   /** Told before each step that may take long. */
   readonly onStep?: (done: number, total: number, words: string) => void;
 }
@@ -24,8 +28,8 @@ export interface ComputeOptions {
  * Everything that follows from a design: the whole engine. Pure: it reads no file and no clock, and the same design gives
  * the same outcome with any memo.
  *
- *     form ─▶ values ─▶ sketch ─▶ each part: routing ─▶ findings
- *                                         └─▶ each pattern: drawing ─▶ sheets on the pinned grid ─▶ digests
+ *     form ─▶ values ─▶ sketch ─▶ base: parts as made ─▶ each part: routing ─▶ findings
+ *                                                              └─▶ each pattern: drawing ─▶ sheets on the pinned grid ─▶ digests
  *
  * Each step is remembered by the hash of all that it depends on, so that a change recomputes only what follows from it:
  * another paper draws nothing anew, another cutter evaluates no form. Problems carry the path in the design of what cannot
@@ -39,16 +43,18 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
   if (!sketch.ok || !tooling.ok || !paper.ok) {
     return fail(...[sketch, tooling, paper].flatMap((each) => (each.ok ? [] : each.problems)));
   }
+  const made = partsIn(design, sketch.value, tooling.value, options.solids, memo);
+  if (!made.ok) return made;
   const requests = wanted.patterns ?? design.patterns;
   const drawingRequests = wanted.drawings ?? [];
-  const strangers = unknownParts([...requests, ...drawingRequests], sketch.value.parts);
+  const strangers = unknownParts([...requests, ...drawingRequests], made.value.parts);
   if (strangers.length > 0) return fail(...strangers);
 
   const announce = countSteps(
     options,
-    sketch.value.parts.length + 2 * requests.length + drawingRequests.length,
+    made.value.parts.length + 2 * requests.length + drawingRequests.length,
   );
-  const parts = sketch.value.parts.map((part) => {
+  const parts = made.value.parts.map((part) => {
     announce(`routing of ${part.label}`);
     const asked = [...design.patterns, ...requests, ...drawingRequests].filter(
       (each) => each.part === part.name,
@@ -72,10 +78,12 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
     design,
     lengths: lengthStyleOf(design),
     sketch: sketch.value,
+    ...(made.value.base === undefined ? {} : { base: made.value.base }),
     parts,
     patterns,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
     findings: gravestFirst([
+      ...made.value.findings,
       ...parts.flatMap((each) => findingsIn(each, tooling.value, lengthStyleOf(design), memo)),
       ...calibrationFindings(paper.value),
     ]),
@@ -83,13 +91,49 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
   });
 }
 
-function sketchIn(design: Design, memo: Memo): Result<Sketch> {
-  const inputs = [design.form, design.parameters, design.units];
+/** The parts as made; those cut already as they were when they were cut. */
+function partsIn(
+  design: Design,
+  sketch: Sketch,
+  tooling: Tooling,
+  solids: SolidKernel | undefined,
+  memo: Memo,
+): Result<PartsOfDesign> {
+  const cut = new Map<string, Sketch>();
+  for (const [part, decided] of Object.entries(design.cut ?? {})) {
+    const then = sketchIn(design, memo, withOwnThickness(decided, part, design));
+    if (!then.ok) {
+      return fail(...then.problems.map((problem) => ({ ...problem, path: `cut.${part}` })));
+    }
+    cut.set(part, then.value);
+  }
+  const inputs = [
+    sketch,
+    [...cut],
+    tooling,
+    design.units,
+    design.base,
+    design.measured,
+    solids !== undefined,
+  ];
+  return remember(memo, { stage: 'base', inputs }, () => partsOfDesign(design, sketch, tooling, cut, solids));
+}
+
+/** The thickness measured on a part that is cut is that of the very wood, whenever it was measured. */
+function withOwnThickness(decided: Decided, part: string, { measured }: Design): Decided {
+  const own = measured.thickness?.[part];
+  if (own === undefined) return decided;
+  const thickness = { ...decided.measured.thickness, [part]: own };
+  return { ...decided, measured: { ...decided.measured, thickness } };
+}
+
+function sketchIn(design: Design, memo: Memo, decided: Decided = design): Result<Sketch> {
+  const inputs = [design.form, decided.parameters, decided.measured, design.units];
   return remember(memo, { stage: 'sketch', inputs }, () => {
     const form = remember(memo, { stage: 'form', inputs: [design.form] }, () => formOfDesign(design));
     if (!form.ok) return form;
-    const values = valuesOfDesign(design, form.value);
-    return values.ok ? sketchOfDesign(design, form.value, values.value) : values;
+    const values = valuesOfDesign(design, form.value, decided);
+    return values.ok ? sketchOfDesign(design, form.value, values.value, decided) : values;
   });
 }
 

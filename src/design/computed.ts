@@ -1,3 +1,4 @@
+import type { BuiltBase } from '../base/index.ts';
 import type { Finding } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
@@ -34,6 +35,8 @@ export interface Computed {
   readonly design: Design;
   readonly lengths: LengthStyle;
   readonly sketch: Sketch;
+  /** Of a form that places its parts in space. */
+  readonly base?: BuiltBase;
   readonly parts: readonly ComputedPart[];
   readonly patterns: readonly ComputedPattern[];
   readonly drawings: readonly { readonly request: PatternRequest; readonly pattern: Pattern }[];

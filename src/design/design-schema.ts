@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { baseSchema, cutSchema, measuredSchema } from './base-schema.ts';
 import type { DeepReadonly } from './deep-readonly.ts';
 import { paperSchema, pinnedGridSchema } from './paper-schema.ts';
 import { dayText, nameText, strictObject, typedValue, unitsSchema } from './strict-schema.ts';
@@ -36,8 +37,10 @@ export const designSchema = strictObject({
   patterns: z.array(patternRequestSchema).min(1).max(500),
   /** By the pattern's name: one grid for each paper it was printed on. */
   grids: z.record(nameText, z.array(pinnedGridSchema).max(100)),
-  /** Room for what is measured on the work itself; nothing is read from it yet, so nothing may stand in it. */
-  measured: strictObject({}),
+  /** What was measured on the work itself goes before what was decided. */
+  measured: measuredSchema,
+  cut: cutSchema.optional(),
+  base: baseSchema.optional(),
 });
 
 export type Design = DeepReadonly<z.output<typeof designSchema>>;

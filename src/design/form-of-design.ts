@@ -10,9 +10,13 @@ import {
 import type { Design } from './design-schema.ts';
 import { lengthStyleOf } from './length-style.ts';
 import { nameParameters } from './parameters-behind.ts';
+import { measureReader } from './typed-measures.ts';
 
 /** How problems call the form's text inside a design, until they are shown at their place in the design's own file. */
 const FORM = 'form';
+
+/** Thickness of a part, mm. */
+const THICKNESS = { least: 1, most: 300 } as const;
 
 /**
  * The form that a design carries. Problem paths lead to the line of the form's text in the design; `design.form-differs`
@@ -36,17 +40,46 @@ function differs(key: 'name' | 'version', stated: string | number, own: string |
   return { code: 'design.form-differs', message, path: `form.${key}`, found, expected };
 }
 
-/** The parameters in force, in internal units; problem paths begin with `parameters`. */
-export function valuesOfDesign(design: Design, form: Form): Result<Readonly<Record<string, ParameterValue>>> {
-  return inDesign(readParameterValues(form, design.parameters, { unit: design.units.length }));
+/** What parameters are to be and what the wood really came to, as typed: of a design, or as it was when a part was cut. */
+export type Decided = Pick<Design, 'parameters' | 'measured'>;
+
+/** The parameters in force, in internal units: as measured, otherwise as decided. Problem paths begin with `parameters` or `measured`. */
+export function valuesOfDesign(
+  design: Design,
+  form: Form,
+  { parameters, measured }: Decided = design,
+): Result<Readonly<Record<string, ParameterValue>>> {
+  const own = measured.parameters ?? {};
+  const read = inDesign(readParameterValues(form, { ...parameters, ...own }, { unit: design.units.length }));
+  if (read.ok) return read;
+  return fail(
+    ...read.problems.map((problem) => {
+      const name = /^parameters\.(.+)$/.exec(problem.path ?? '')?.[1];
+      return name !== undefined && Object.hasOwn(own, name)
+        ? { ...problem, path: `measured.parameters.${name}` }
+        : problem;
+    }),
+  );
+}
+
+/** Thicknesses that parts really came to, mm; problem paths begin with `measured.thickness`. */
+function thicknessOfDesign(design: Design, { measured }: Decided): Result<Readonly<Record<string, number>>> {
+  const reader = measureReader(design.units.length);
+  const read = Object.entries(measured.thickness ?? {}).map(
+    ([part, typed]) => [part, reader.length(typed, `measured.thickness.${part}`, THICKNESS)] as const,
+  );
+  return reader.problems.length > 0 ? fail(...reader.problems) : ok(Object.fromEntries(read));
 }
 
 export function sketchOfDesign(
   design: Design,
   form: Form,
   values: Readonly<Record<string, ParameterValue>>,
+  decided: Decided = design,
 ): Result<Sketch> {
-  const sketch = evaluateForm(form, values, { style: lengthStyleOf(design) });
+  const thickness = thicknessOfDesign(design, decided);
+  if (!thickness.ok) return thickness;
+  const sketch = evaluateForm(form, values, { style: lengthStyleOf(design), thickness: thickness.value });
   if (sketch.ok) return sketch;
   return inDesign(fail(...sketch.problems.map((each) => nameParameters(each, form, design.parameters))));
 }

@@ -16,7 +16,7 @@ export {
   LINEAR_MOISTURE,
   SLOT_PLAY,
 } from './moisture.ts';
-export { SAG_LIMITS, TIPPING_LOAD, USUAL_ERRORS } from './statics.ts';
+export { SAG_LIMITS, STANDING_LOADS, TIPPING_LOAD, USUAL_ERRORS } from './statics.ts';
 export { INSERT_RULES, THREADED_INSERTS, type ThreadedInsert } from './threaded-inserts.ts';
 export { WOOD_SCREWS, type WoodScrew } from './wood-screws.ts';
 export { WOOD_SOURCES, WOODS, type Wood, woodCalled } from './woods.ts';

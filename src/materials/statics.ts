@@ -4,6 +4,7 @@ import { figure } from './figure.ts';
 
 const staticsTable = z.object({
   loading: z.object({ fromEdge: figure, gravity: figure }),
+  loads: z.object({ table: figure, desk: figure, bench: figure, stool: figure, tips: figure }),
   sag: z.object({ shows: figure, design: figure, creep: figure, stressShare: figure }),
   errors: z.object({
     sawSetting: figure,
@@ -18,6 +19,8 @@ const staticsTable = z.object({
 export const {
   /** How far in from the top's edge (mm) a load that tips stands, and the acceleration of free fall, m/s². */
   loading: TIPPING_LOAD,
+  /** What stands on a top, kg, by its use; and what one puts on its edge. */
+  loads: STANDING_LOADS,
   /** Sag that shows and sag to design for (mm for each mm of span), what creep makes of it, share of the strength to count on. */
   sag: SAG_LIMITS,
   /** How far saws (rad), lengths and templates (mm) are usually off, and what gap (mm) hides or shows. */

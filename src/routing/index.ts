@@ -1,4 +1,5 @@
 export type * from './api.ts';
+export { usualEndAllowance } from './blank.ts';
 export { planDepth } from './depth/plan-depth.ts';
 export { guideDiameter } from './guide.ts';
 export { type Hand, handsOf } from './hands.ts';

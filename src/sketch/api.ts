@@ -1,4 +1,4 @@
-import type { Region, Vec, Vec3 } from '../geometry/index.ts';
+import type { Edge, Region, Vec, Vec3 } from '../geometry/index.ts';
 
 /** A parameter's value in internal units: mm, rad, a plain number; the key of a choice; yes or no. */
 export type ParameterValue = number | string | boolean;
@@ -67,6 +67,16 @@ export interface Piece {
   readonly grain: number;
 }
 
+/** Drawn on a pattern beside the outline: where the back of a bevelled end runs, and where joints are cut. */
+export interface LayoutMark {
+  readonly name: string;
+  readonly label: string;
+  /** Seen on the face side, or hidden behind it. */
+  readonly hidden: boolean;
+  readonly edges: readonly Edge[];
+  readonly closed: boolean;
+}
+
 /** One part as a form draws it, in the part's own plane: x along its width, y along its length. */
 export interface SketchedPart {
   readonly name: string;
@@ -86,6 +96,7 @@ export interface SketchedPart {
   readonly corners: readonly NamedCorner[];
   readonly openings: readonly Opening[];
   readonly joints: readonly JointLine[];
+  readonly layouts?: readonly LayoutMark[];
   readonly dimensions: readonly KeyDimension[];
   /** Line down the middle of the part that stretched paper is set right from. */
   readonly centreLine: { readonly from: Vec; readonly to: Vec };

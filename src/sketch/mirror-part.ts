@@ -1,4 +1,11 @@
-import { type Similarity, STAY, transformPoint, transformRegion, type Vec } from '../geometry/index.ts';
+import {
+  type Similarity,
+  STAY,
+  transformEdge,
+  transformPoint,
+  transformRegion,
+  type Vec,
+} from '../geometry/index.ts';
 import type { SketchedPart } from './api.ts';
 
 const TURN_OVER: Similarity = { ...STAY, mirrored: true };
@@ -22,6 +29,14 @@ export function mirrorPart(part: SketchedPart): SketchedPart {
     corners: part.corners.map((corner) => ({ ...corner, at: flip(corner.at) })),
     openings: part.openings.map((opening) => ({ ...opening, plunge: flip(opening.plunge) })),
     joints: part.joints.map((joint) => ({ ...joint, from: flip(joint.from), to: flip(joint.to) })),
+    ...(part.layouts === undefined
+      ? {}
+      : {
+          layouts: part.layouts.map((mark) => ({
+            ...mark,
+            edges: mark.edges.map((edge) => transformEdge(edge, TURN_OVER)),
+          })),
+        }),
     dimensions: part.dimensions.map((dimension) => {
       switch (dimension.kind) {
         case 'length': {

@@ -1,5 +1,6 @@
 import { angleOf, dot, type Edge, leftOf, lengthOf, polar, scale, subtract } from '../../geometry/index.ts';
 import type { Cut } from '../api.ts';
+import { RIP_WITHIN } from '../end-cut/facts.ts';
 import type { Blank, CutPlane, EdgeSide } from '../end-cut/index.ts';
 import type { MadePart } from '../made/api.ts';
 import { extentAlong } from './extent-along.ts';
@@ -66,7 +67,10 @@ export function cutPlane({ plane: { normal, offset } }: Cut): CutPlane {
 function referenceOf(made: MadePart, direction: number, about: Cut | undefined): Blank['reference'] {
   const side = ({ plane }: Cut): number => Math.sign(dot(plane.normal, polar(direction)));
   const own = about === undefined ? 1 : side(about);
-  const other = made.cuts.find((cut) => cut.meets && side(cut) === -own);
+  const crosses = ({ plane }: Cut): boolean =>
+    Math.abs(dot(plane.normal, polar(direction))) >
+    Math.sin(RIP_WITHIN) * Math.hypot(plane.normal.x, plane.normal.y);
+  const other = made.cuts.find((cut) => cut.meets && crosses(cut) && side(cut) === -own);
   if (other !== undefined) return { kind: 'cut', plane: cutPlane(other) };
   const { along } = extentAlong(made.silhouette, direction);
   return { kind: 'square', y: own > 0 ? along.least : along.most };

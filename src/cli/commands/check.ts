@@ -4,6 +4,7 @@ import { type Session, withExample } from '../command.ts';
 import { computeInFile, loadDesign } from '../design-files.ts';
 import { countFindings, findingsTable } from '../findings-table.ts';
 import { showProblems } from '../show-problems.ts';
+import { solidsFor } from '../solids.ts';
 import { EXIT, type ExitCode, say, type Terminal, widthOf } from '../terminal.ts';
 
 /** `legwright check`: what the checks have to say, before a board is cut. */
@@ -16,16 +17,16 @@ export function addCheck(program: Command, session: Session): void {
     )
     .argument('<design>', 'the design file')
     .option('--json', 'print the findings as JSON, as they stand in result.json')
-    .action((path: string, options: { readonly json?: true }) =>
-      session.end(checkDesign(session.terminal, path, options.json === true)),
+    .action(async (path: string, options: { readonly json?: true }) =>
+      session.end(await checkDesign(session.terminal, path, options.json === true)),
     );
   withExample(command, 'legwright check desk-leg.json');
 }
 
-function checkDesign(terminal: Terminal, path: string, json: boolean): ExitCode {
+async function checkDesign(terminal: Terminal, path: string, json: boolean): Promise<ExitCode> {
   const file = loadDesign(terminal, path);
   if (!file.ok) return showProblems(terminal, file.problems);
-  const computed = computeInFile(file.value, file.value.design);
+  const computed = computeInFile(file.value, file.value.design, await solidsFor(file.value.design));
   if (!computed.ok) return showProblems(terminal, computed.problems);
   const { findings } = computed.value;
   if (json) say(terminal, JSON.stringify(resultOf(computed.value).findings, null, 2));

@@ -4,6 +4,7 @@ import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import { readTextFile } from '../../design/files.ts';
 import {
   type Choice,
+  compute,
   type Design,
   defaultParameters,
   lengthStyleOf,
@@ -110,19 +111,20 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
   if (!sketch.ok) {
     return fail(...sketch.problems.map((each) => formLast(nameParameters(each, form, parameters))));
   }
-  return ok(
-    startDesign({
-      name: options.name ?? form.title,
-      form,
-      text,
-      parameters,
-      parts: sketch.value.parts.map((part) => part.name),
-      date: terminal.today,
-      units,
-      tooling,
-      paper: { ...paper, size: size.value },
-    }),
-  );
+  const beginning = {
+    name: options.name ?? form.title,
+    form,
+    text,
+    parameters,
+    date: terminal.today,
+    units,
+    tooling,
+    paper: { ...paper, size: size.value },
+  };
+  // Of a base the parts are those that its planes and joints make of what the form draws.
+  const computed = compute(startDesign({ ...beginning, parts: [] }), { wanted: { patterns: [] } });
+  if (!computed.ok) return computed;
+  return ok(startDesign({ ...beginning, parts: computed.value.parts.map(({ part }) => part.name) }));
 }
 
 /** What was typed is at fault, not the form: its place in the form comes after what is wrong. */

@@ -3,6 +3,7 @@ import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import type { Computed, Design, DesignFile, TypedPaper, WrittenResult } from '../../design/index.ts';
 import { computeInFile, designToWrite } from '../design-files.ts';
 import { ofPaperOption } from '../paper-option.ts';
+import { solidsFor } from '../solids.ts';
 import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
 import { changedSheets, droppedSheets, patternsWithSameOutlines } from './changed-sheets.ts';
@@ -59,7 +60,11 @@ export async function makeDesign(
   if (patterns.length === 0) return fail(noPattern(path, design, choice));
   const identity: DesignIdentity = { name: design.name, form: design.form.name, file: basename(path) };
   const drawings = choice.sheet === undefined ? everyView(patterns) : [];
-  const outcome = computeInFile(file, design, { wanted: { patterns, drawings }, onStep });
+  const outcome = computeInFile(file, design, {
+    wanted: { patterns, drawings },
+    onStep,
+    ...(await solidsFor(design)),
+  });
   if (!outcome.ok) {
     return choice.paper === undefined ? outcome : fail(...outcome.problems.map(ofPaperOption));
   }
