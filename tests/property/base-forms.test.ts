@@ -97,6 +97,24 @@ function expectRoom(base: StandingBase, seen: string): void {
 }
 
 describe.each(BASE_FORMS.map((form) => [form.name, form] as const))('%s', (_, form) => {
+  test('stands at both ends of every parameter', () => {
+    for (const parameter of describeForm(form).parameters) {
+      const ends =
+        parameter.kind === 'choice'
+          ? Object.keys(parameter.options)
+          : parameter.kind === 'yes-no'
+            ? [true, false]
+            : [parameter.least, parameter.most];
+      for (const end of ends) {
+        const base = stand(form, { [parameter.name]: end });
+        const seen = `${form.name} with ${parameter.name} ${end}`;
+        if (typeof base === 'string') throw new Error(`${seen}: ${base}`);
+        expectSound(base, seen);
+        expectBearing(base, seen);
+      }
+    }
+  });
+
   test('stands at any setting with every cut right through, or says what would do', () => {
     let refused = 0;
     let run = 0;
