@@ -4,6 +4,7 @@ import { boxesOverlap, boxOfText, cornersOf } from '../../src/drawing/layout/ori
 import { openingSizes } from '../../src/drawing/pattern/opening-sizes.ts';
 import { arc, distance, line, locate, type Region, reverseEdge, vec } from '../../src/geometry/index.ts';
 import { MM_PER } from '../../src/measure/index.ts';
+import type { Routing } from '../../src/routing/index.ts';
 import type { SketchedPart } from '../../src/sketch/index.ts';
 import {
   archedStretcher,
@@ -493,25 +494,16 @@ test('the notes stand beside the drawing in one piece, and on no sheet', () => {
 
 test('labels stand beside the patches of tape, or whole on them', () => {
   const { part, routing } = kneeLeg();
-  const { from, to } = part.centreLine;
-  const patch = {
-    kind: 'tape',
-    at: { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 },
-    width: 20,
-    height: 60,
-    turn: 0,
-  } as const;
-  const taped = { ...routing, fixings: [patch] };
-  const named = textsOf(drawPattern(part, taped, { ...patternOptions(), view: 'all' })).filter(({ text }) =>
-    text.startsWith(part.label),
-  );
-  expect(named.length).toBeGreaterThan(2);
-  const box = { centre: patch.at, halfWidth: 10, halfHeight: 30, angle: 0 };
-  for (const mark of named) {
-    const own = boxOfText(mark);
-    const isInside = cornersOf(own).every(
-      ({ x, y }) => Math.abs(x - patch.at.x) <= 10 && Math.abs(y - patch.at.y) <= 30,
+  const labelsOn = (fixings: Routing['fixings']) =>
+    textsOf(drawPattern(part, { ...routing, fixings }, { ...patternOptions(), view: 'all' })).filter(
+      ({ text, weight }) => text.startsWith(part.label) && weight === 'semibold',
     );
-    expect(isInside || !boxesOverlap(own, box)).toBe(true);
-  }
+  const free = labelsOn([]);
+  // A patch whose border would run through the middle of a label.
+  const { centre } = boxOfText(free[0]!);
+  const box = { centre, halfWidth: 6, halfHeight: 6, angle: 0 };
+  const labels = labelsOn([{ kind: 'tape', at: centre, width: 12, height: 12, turn: 0 }]);
+  expect(labels.length).toBeGreaterThan(2);
+  expect(free.some((mark) => boxesOverlap(boxOfText(mark), box))).toBe(true);
+  for (const mark of labels) expect(boxesOverlap(boxOfText(mark), box)).toBe(false);
 });
