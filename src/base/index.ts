@@ -31,3 +31,8 @@ export { loadSolids, type SolidKernel } from './solids/index.ts';
 export { standBase } from './stand/stand-base.ts';
 export { type BuildOptions, type BuiltBase, buildBase } from './whole/build-base.ts';
 export { partForPattern } from './whole/part-for-pattern.ts';
+export { type SawnCut, sawCautions, sayCut, sayCutError, sayLaid, sayNextCut, sayWays } from './end-cut/index.ts';
+export { type PictureView, settingPicture } from './end-cut/index.ts';
+export type { CutListLine } from './whole/cut-list.ts';
+export type { PartCut } from './whole/cuts-of-part.ts';
+export { type TopFixings, topFixings } from './whole/top-fixings.ts';

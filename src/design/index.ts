@@ -1,3 +1,5 @@
+export { cutListCsv } from './book/part-chapters.ts';
+export { shopBookOf } from './book/shop-book-of.ts';
 export { type BarReadings, calibratePaper } from './calibrate-paper.ts';
 export { type ComputeOptions, compute } from './compute.ts';
 export type { Computed, ComputedPattern } from './computed.ts';

@@ -22,7 +22,14 @@ export type LineRole =
   | 'extension'
   | 'mark'
   | 'frame'
-  | 'thin';
+  | 'thin'
+  | 'visible'
+  | 'hidden'
+  | 'axis'
+  | 'phantom'
+  | 'hatch'
+  | 'cutting-plane'
+  | 'border';
 
 /**
  * Marks that may be left out together where they would take a sheet of their own: what they say stands on the first page
@@ -40,6 +47,8 @@ export interface PathMark extends LeftOutTogether {
   readonly closed: boolean;
   /** `solid` in the line's colour, `tint` a light wash of it; none when absent. A filled mark has no line round it. */
   readonly fill?: 'solid' | 'tint';
+  /** In views: the part of the base whose edge it is; the edges' tags name the edge. */
+  readonly part?: string;
 }
 
 export interface TextMark extends LeftOutTogether {

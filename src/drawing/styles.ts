@@ -90,6 +90,20 @@ export const LINE_STYLES: Readonly<Record<LineRole, LineStyle>> = {
   mark: style('01.1', 'continuous', 0.25, 'graphite', 'mark'),
   frame: style('01.2', 'continuous', 0.35, 'graphite', 'frame'),
   thin: style('01.1', 'continuous', 0.18, 'graphite', 'thin line'),
+  // Views: the group 0.35 / 0.18 of ISO 128-2, which A4 and A3 take.
+  visible: style('01.2', 'continuous', 0.35, 'graphite', 'visible edge'),
+  hidden: style('02.1', 'dashed', 0.18, 'graphite', 'hidden edge'),
+  axis: style('04.1', 'chain', 0.18, 'graphite', 'centre line'),
+  phantom: style(
+    '05.1',
+    'doubleChain',
+    0.18,
+    'graphite',
+    'outline of the top, which is not part of the base',
+  ),
+  hatch: style('01.1', 'continuous', 0.18, 'graphite', 'wood cut through'),
+  'cutting-plane': style('04.2', 'chain', 0.35, 'graphite', 'where it is cut through'),
+  border: style('01.2', 'continuous', 0.7, 'graphite', 'frame of the sheet'),
 };
 
 /** Heights of capitals in mm, ISO 3098, smallest first. */

@@ -14,7 +14,7 @@ import {
 import type { JointLine, KeyDimension, LayoutMark, SketchedPart } from '../../sketch/index.ts';
 import type { Bore, JointWork, Tenon } from '../joints/api.ts';
 import { hullOf } from '../joints/hull.ts';
-import { pointsOfBore, pointsRound } from '../joints/points-of-bore.ts';
+import { pointsRound } from '../joints/points-round.ts';
 import type { MadePart } from '../made/api.ts';
 
 /** Ends of face and back nearer to each other than this, mm, are drawn as one line. */
@@ -63,8 +63,9 @@ function layoutOf(work: JointWork, label: string): readonly LayoutMark[] {
   switch (work.kind) {
     case 'mortise':
     case 'hole': {
-      const { mouth, bottom } = pointsOfBore(work);
-      return [mark(hullOf([...mouth, ...bottom].map(({ x, y }) => vec(x, y))), !opensOnFace(work))];
+      const round = pointsRound(work.outline);
+      const ends = [0, work.depth].flatMap((z) => round.map((p) => pointToWorld(work.own, { ...p, z })));
+      return [mark(hullOf(ends.map(({ x, y }) => vec(x, y))), !opensOnFace(work))];
     }
     case 'tenon': {
       const root = pointsRound(work.outline).map((p) => pointToWorld(work.own, { ...p, z: 0 }));

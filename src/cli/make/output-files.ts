@@ -1,15 +1,18 @@
 import { join } from 'node:path';
 import {
   type Computed,
+  cutListCsv,
   metaOf,
   printOf,
+  resolvePaper,
   resultJsonSchema,
   resultOf,
+  shopBookOf,
   type WrittenResult,
   writeResult,
 } from '../../design/index.ts';
-import { type Lettering, sceneToSvg } from '../../drawing/index.ts';
-import { type PrintFonts, renderPatternPdf, type SheetName } from '../../print/index.ts';
+import { basePicture, type Lettering, sceneToSvg, viewScene } from '../../drawing/index.ts';
+import { type PrintFonts, renderPatternPdf, renderShopBook, type SheetName } from '../../print/index.ts';
 import { findingsTable } from '../findings-table.ts';
 import type { FileToWrite } from '../write-together.ts';
 
@@ -44,6 +47,10 @@ export async function outputFiles(
     onStep(`printing ${job.file}`);
     files.push({ path: job.file, content: await printJob(computed, job, letters) });
   }
+  if (computed.base !== undefined) {
+    onStep('writing the shop book');
+    files.push(...(await bookFiles(computed, computed.base, letters)));
+  }
   onStep('drawing SVG');
   files.push(...svgFiles(computed, letters.lettering));
   files.push({
@@ -59,6 +66,28 @@ export async function outputFiles(
   });
   files.push({ path: 'result.json', content: writeResult(result) });
   return { files, result };
+}
+
+/** The shop book of a base, its cut list for a spreadsheet, and its views as SVG. */
+async function bookFiles(
+  computed: Computed,
+  base: NonNullable<Computed['base']>,
+  { fonts, lettering }: Letters,
+): Promise<readonly FileToWrite[]> {
+  const paper = resolvePaper(computed.design.paper, computed.design.units.length);
+  if (!paper.ok) throw new Error('paper was resolved before');
+  const book = await renderShopBook(shopBookOf(computed), paper.value, metaOf(computed), fonts);
+  const views = (['front', 'left', 'plan'] as const).map((side) => ({
+    path: join('drawings', `view-${side}.svg`),
+    content: sceneToSvg(viewScene(basePicture(base.base, side), computed.lengths), lettering, {
+      title: `${computed.design.name}, ${side}`,
+    }),
+  }));
+  return [
+    { path: 'shop-book.pdf', content: book },
+    { path: 'cut-list.csv', content: cutListCsv(base, { lengths: computed.lengths }) },
+    ...views,
+  ];
 }
 
 /** The sheets of one pattern as PDF. */

@@ -54,4 +54,6 @@ export interface ViewOptions {
   readonly tolerance?: number;
   /** Are hidden edges wanted? Yes when absent. */
   readonly hidden?: boolean;
+  /** Hidden edges nearer than this (mm in the world) beside another line are left out: on paper they would run into it. */
+  readonly hiddenApart?: number;
 }

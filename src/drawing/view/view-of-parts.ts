@@ -33,7 +33,9 @@ export function viewOfParts(parts: readonly ViewedPart[], camera: Camera, option
   const isVisible = createVisibility(solids, points);
   const runs = splitChains(chains, box).map((run) => ({ ...run, visible: isVisible(run) }));
   const wanted = hidden ? runs : runs.filter(({ visible }) => visible);
-  const lines = linesOfRuns(mergeRuns(wanted, box, 2 * tolerance));
+  const visible = 2 * tolerance;
+  const nearness = { visible, hidden: Math.max(visible, options.hiddenApart ?? 0) };
+  const lines = linesOfRuns(mergeRuns(wanted, box, nearness));
   const bounds = lines.map(({ edges }) => boundsOfEdges(edges)).reduce(joinBoxes, EMPTY);
   return { camera, tolerance, lines, box: bounds };
 }

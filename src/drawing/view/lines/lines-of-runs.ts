@@ -38,11 +38,13 @@ function edgesOfRun({ chain, from, to }: SeenRun): readonly Edge[] {
   let start = place(chain, from, chain.pieces[Math.floor(from)]!);
   for (let i = Math.floor(from); i < to; ) {
     const piece = chain.pieces[i]!;
+    const begin = Math.max(from, i);
     let next = i + 1;
     while (next < to && isSame(piece, chain.pieces[next]!)) next += 1;
     const stop = Math.min(next, to);
     const end = place(chain, stop, piece);
-    const isWhole = piece.round !== undefined && near(start, end);
+    // Ends that meet after one chord or less are a speck, not a circle.
+    const isWhole = piece.round !== undefined && stop - begin > 2 && near(start, end);
     if (piece.round === undefined) edges.push(line(start, end, chain.tag));
     else edges.push(arc(start, isWhole ? start : end, piece.round.centre, piece.round.turn, chain.tag));
     start = end;

@@ -9,6 +9,8 @@ export interface SeenRun extends Run {
 
 /** Directions that differ by more than this (rad) are two lines that cross, however near they are. */
 const ALIKE = 0.1;
+/** mm: lines that lie on one another no farther than this only touch at their ends. */
+const TOUCH = 1e-6;
 
 interface Kept {
   readonly from: Vec;
@@ -16,17 +18,23 @@ interface Kept {
 }
 
 /**
- * Of lines that lie on one another in the picture (within `nearness` mm) one: the visible before the hidden, the nearer to the viewer
+ * Of lines that lie on one another in the picture (within the nearness, mm, of their kind) one: the visible before the hidden, the nearer to the viewer
  * before the farther. What is left of each run comes back in stretches.
  */
-export function mergeRuns(runs: readonly SeenRun[], box: Box, nearness: number): readonly SeenRun[] {
+export function mergeRuns(
+  runs: readonly SeenRun[],
+  box: Box,
+  nearness: { readonly visible: number; readonly hidden: number },
+): readonly SeenRun[] {
   const kept = createSegmentGrid<Kept>(box);
   const depths = new Map(runs.map((run) => [run, depthOf(run)]));
   const order = runs.toSorted(
     (a, b) => Number(b.visible) - Number(a.visible) || depths.get(b)! - depths.get(a)!,
   );
   return order.flatMap((run) => {
-    const left = piecesOf(run).flatMap((piece) => uncovered(run.chain, piece, kept, nearness));
+    const left = piecesOf(run).flatMap((piece) =>
+      uncovered(run.chain, piece, kept, run.visible ? nearness.visible : nearness.hidden),
+    );
     for (const [start, end] of left) {
       for (const [from, to] of piecesOf({ chain: run.chain, from: start, to: end })) {
         const [a, b] = [placeOn(run.chain, from), placeOn(run.chain, to)];
@@ -73,15 +81,17 @@ function uncovered(
 ): readonly Span[] {
   const [p, q] = [placeOn(chain, start), placeOn(chain, end)];
   const length = Math.hypot(q.x - p.x, q.y - p.y);
-  if (length === 0) return [];
+  if (length < TOUCH) return [];
   const e = { x: (q.x - p.x) / length, y: (q.y - p.y) / length };
   const covers: Span[] = [];
   kept.near(p, q, nearness, ({ from, to }) => {
     const cover = coverOf(p, e, from, to, nearness);
-    if (cover !== undefined && cover[1] > 0 && cover[0] < length) covers.push(cover);
+    if (cover !== undefined && cover[1] > TOUCH && cover[0] < length - TOUCH) covers.push(cover);
   });
-  const place = (u: number): number =>
-    u <= 0 ? start : u >= length ? end : start + ((end - start) * u) / length;
+  const place = (u: number): number => {
+    if (u <= TOUCH) return start;
+    return u >= length - TOUCH ? end : start + ((end - start) * u) / length;
+  };
   const left: Span[] = [];
   let reached = 0;
   for (const [from, to] of covers.sort((a, b) => a[0] - b[0])) {
@@ -109,7 +119,7 @@ function coverOf(p: Vec, e: Vec, from: Vec, to: Vec, nearness: number): Span | u
     if (t0 > t1) return undefined;
   }
   const [a, b] = [u[0] + t0 * (u[1] - u[0]), u[0] + t1 * (u[1] - u[0])];
-  return [Math.min(a, b) - nearness, Math.max(a, b) + nearness];
+  return [Math.min(a, b), Math.max(a, b)];
 }
 
 function joined(spans: readonly Span[]): readonly Span[] {

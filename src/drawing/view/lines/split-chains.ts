@@ -14,7 +14,7 @@ interface Contour {
   readonly to: Vec3;
 }
 
-/** mm in the picture: an end so near to a line touches it; what is shorter is no stretch. */
+/** mm in the picture: an end so near to a line touches it; what is shorter, ten times over, is no stretch. */
 const TOUCH = 1e-6;
 /** mm: a contour that lies farther behind an edge hides nothing of it. */
 const BEHIND = 1e-3;
@@ -39,7 +39,8 @@ export function splitChains(chains: readonly Chain[], box: Box): readonly Run[] 
       if (piece.away) continue;
       const [from, to] = [chain.points[i]!, chain.points[i + 1]!];
       contours.near(from, to, TOUCH, (contour) => {
-        if (contour.from === from && contour.to === to) return;
+        // Neither itself nor its neighbours along the chain.
+        if (contour.from === from || contour.from === to || contour.to === from) return;
         meet(from, to, contour, (t) => places.push(i + t));
       });
     }
@@ -84,7 +85,7 @@ function meet(p: Vec3, q: Vec3, { from, to }: Contour, found: (t: number) => voi
     if (Math.abs(ex * gy - ey * gx) > TOUCH * length) return;
     for (const end of [from, to]) {
       const t = ((end.x - p.x) * ex + (end.y - p.y) * ey) / (length * length);
-      if (t > 0 && t < 1) found(t);
+      if (t > 20 * (TOUCH / length) && t < 1 - 20 * (TOUCH / length)) found(t);
     }
     return;
   }
@@ -93,5 +94,6 @@ function meet(p: Vec3, q: Vec3, { from, to }: Contour, found: (t: number) => voi
   const slack = TOUCH / length;
   if (t < -slack || t > 1 + slack || u < -TOUCH / other || u > 1 + TOUCH / other) return;
   if (from.z + u * (to.z - from.z) < p.z + t * (q.z - p.z) - BEHIND) return;
-  found(t < slack ? 0 : t > 1 - slack ? 1 : t);
+  const nearEnd = 20 * slack;
+  found(t < nearEnd ? 0 : t > 1 - nearEnd ? 1 : t);
 }

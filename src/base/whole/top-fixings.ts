@@ -1,0 +1,89 @@
+import { boundsOfRegions, pointToWorld, type Vec } from '../../geometry/index.ts';
+import { clearanceHole, type Wood } from '../../materials/index.ts';
+import type { StandingBase } from '../api.ts';
+import { facesOf } from '../contact/faces-of.ts';
+import {
+  type Climate,
+  type FixingSlot,
+  fixingSlot,
+  type SeasonalMovement,
+  seasonalMovement,
+} from '../statics/index.ts';
+
+/** A place where the top is screwed to the base, seen from above, mm. */
+export interface FixingPoint {
+  /** The placed part that it goes through. */
+  readonly part: string;
+  readonly at: Vec;
+  /** Slot across the top's grain; a round hole on its middle line. */
+  readonly slot: FixingSlot;
+}
+
+export interface TopFixings {
+  readonly points: readonly FixingPoint[];
+  readonly movement: SeasonalMovement;
+  /** Air that it was reckoned for, and moisture of the wood when made, %. */
+  readonly dry: Climate;
+  readonly damp: Climate;
+  readonly made: number;
+}
+
+/** Rooms heated in winter and open in summer, and wood as joiners use it (common practice). */
+const DRY: Climate = { celsius: 21, humidity: 0.3 };
+const DAMP: Climate = { celsius: 23, humidity: 0.65 };
+const MADE = 8;
+/** From the end of a part to its first fixing, and no farther from one to the next, mm (common practice). */
+const FROM_END = 60;
+const APART = 320;
+/** A face narrower or shorter than this, mm, takes no screw. */
+const LEAST = { width: 16, length: 60 } as const;
+/** An M6 bolt or a screw of that size. */
+const THREAD = 'M6';
+const LEVEL = 0.05;
+
+/**
+ * Where a solid top, its grain along the table, is fixed to the parts that it lies on: along each of their upper faces, with a slot that
+ * lets it move across its grain from the middle line, which is held still.
+ */
+export function topFixings(base: StandingBase, topWood: Wood): TopFixings {
+  const { top, parts } = base;
+  const movement = seasonalMovement({
+    width: top.width,
+    wood: topWood,
+    sawn: 'flat',
+    made: MADE,
+    dry: DRY,
+    damp: DAMP,
+  });
+  const hole = clearanceHole(THREAD)!;
+  const points = parts.flatMap((part) =>
+    facesOf(part)
+      .filter(({ plane }) => plane.normal.z > 1 - 1e-6 && Math.abs(plane.offset - top.level) < LEVEL)
+      .flatMap(({ frame, regions }) => {
+        const box = boundsOfRegions(regions);
+        const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
+        const along = width > height ? ('x' as const) : ('y' as const);
+        const length = Math.max(width, height);
+        if (Math.min(width, height) < LEAST.width || length < LEAST.length) return [];
+        const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+        return placesAlong(length).map((from) => {
+          const own = { ...middle, [along]: (along === 'x' ? box.minX : box.minY) + from };
+          const at = pointToWorld(frame, { ...own, z: 0 });
+          return {
+            part: part.id,
+            at: { x: at.x, y: at.y },
+            slot: fixingSlot(at.y, top.width, movement, hole),
+          };
+        });
+      }),
+  );
+  return { points, movement, dry: DRY, damp: DAMP, made: MADE };
+}
+
+/** Evenly from end to end; a short face has one in its middle. */
+function placesAlong(length: number): readonly number[] {
+  const span = length - 2 * FROM_END;
+  if (span < FROM_END) return [length / 2];
+  const count = Math.ceil(span / APART);
+  return Array.from({ length: count + 1 }, (_, at) => FROM_END + (at * span) / count);
+}

@@ -1,0 +1,174 @@
+import { type BuiltBase, caulAsPart, type TopFixings } from '../../base/index.ts';
+import { boundsOfMarks, type Mark } from '../../drawing/index.ts';
+import type { BookBlock, BookChapter } from '../../print/index.ts';
+import type { SketchedPart } from '../../sketch/index.ts';
+import type { ComputedPart } from '../computed.ts';
+import { type BookStyle, degrees, fine, long } from './book-style.ts';
+
+/** The steps of gluing with clamps and wedges, and the wedges themselves at full size. */
+export function glueChapter({ glue, base, joints, cauls, made }: BuiltBase, style: BookStyle): BookChapter {
+  const labels = new Map(joints.joints.map(({ name, label }) => [name, label]));
+  const labelOf = new Map(
+    made.flatMap(({ label, members }) => members.map(({ part }) => [part, label] as const)),
+  );
+  const nameOf = (id: string): string => {
+    const part = base.parts.find((each) => each.id === id)!;
+    return [labelOf.get(id) ?? part.label, part.mark].filter((word) => word !== '').join(' ');
+  };
+  const steps = glue.map(({ names, groups }) => {
+    const [first] = groups;
+    const clamps = (first?.clamps ?? [])
+      .map(({ opening, withCauls, cauls: wedges }) =>
+        wedges.length === 0
+          ? `clamps that open ${long(opening, style)} and their pads`
+          : `clamps that open ${long(withCauls, style)} with the cauls between (wood to wood ${long(opening, style)})`,
+      )
+      .join('; ');
+    const times = groups.length === 1 ? '' : ` Make ${groups.length} alike.`;
+    const who = groups.map(({ parts }) => parts.map(nameOf).join(' + ')).join('; ');
+    return `${names.map((name) => labels.get(name) ?? name).join(', ')}: ${who}.${times} ${clamps === '' ? 'Press by hand or with light clamps.' : `Take ${clamps}.`} Before the glue sets: diagonals, wind, and every foot on a flat floor.`;
+  });
+  return {
+    title: 'Gluing up',
+    newPage: true,
+    blocks: [
+      {
+        kind: 'text',
+        text: 'Sand what cannot be reached later, then put everything together dry with all clamps and cauls, and lay the dry frames on the full-size setting-out. Glue small groups first and join those. Pressure goes square to the joint; let squeeze-out set and scrape it.',
+      },
+      { kind: 'list', numbered: true, items: steps },
+      ...caulBlocks(cauls, nameOf, style),
+    ],
+  };
+}
+
+function caulBlocks(
+  cauls: BuiltBase['cauls'],
+  nameOf: (id: string) => string,
+  style: BookStyle,
+): readonly BookBlock[] {
+  if (cauls.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'Angled cauls, at full size' },
+    {
+      kind: 'text',
+      text: 'Trace or glue these on offcuts, the grain along the slope; the slope lies on the work, under a strip of leather or cork. Printed without correction for the printer: check the printed length before use.',
+    },
+    ...cauls.flatMap((caul): readonly BookBlock[] => {
+      const part = caulAsPart(caul);
+      return [
+        {
+          kind: 'drawing',
+          scene: caulScene(part, `${part.label}: ${degrees(caul.angle)}`),
+          caption: `${part.label}: make ${caul.count}, ${long(caul.across, style)} wide, ${fine(caul.along, style)} long, wedge of ${degrees(caul.angle)}; for ${[...new Set(caul.places.map(({ part: id }) => nameOf(id)))].join(', ')}`,
+        },
+      ];
+    }),
+  ];
+}
+
+/** Lying down, so that it takes little of the page. */
+function caulScene(
+  { region }: SketchedPart,
+  text: string,
+): { readonly marks: readonly Mark[]; readonly box: ReturnType<typeof boundsOfMarks> } {
+  const turned = region.outer.edges.map((edge) => ({
+    ...edge,
+    from: { x: edge.from.y, y: -edge.from.x },
+    to: { x: edge.to.y, y: -edge.to.x },
+  }));
+  const marks: readonly Mark[] = [
+    { kind: 'path', role: 'part', closed: true, edges: turned },
+    {
+      kind: 'text',
+      text,
+      at: { x: 8, y: -10 },
+      height: 3.5,
+      angle: 0,
+      align: 'left',
+      weight: 'semibold',
+      role: 'dimension',
+    },
+  ];
+  return { marks, box: boundsOfMarks(marks) };
+}
+
+/** Where the top is fixed, with slots for its movement, and where levellers go. */
+export function topChapter(built: BuiltBase, fixings: TopFixings, style: BookStyle): BookChapter {
+  const { base } = built;
+  const { points, movement, dry, damp, made } = fixings;
+  const nameOf = (id: string): string => {
+    const part = base.parts.find((each) => each.id === id)!;
+    return `${part.label} ${part.mark}`.trim();
+  };
+  const percent = (share: number): string => `${Math.round(share * 100)} %`;
+  const levellers =
+    base.levellers > 0
+      ? `Levellers add ${long(base.levellers, style)} under the feet, and the height counts them. Bore for them square to the floor, not along a leaning leg; in end grain take a longer thread or epoxy (common practice).`
+      : 'No levellers are reckoned with: type their height in the form before cutting if there are to be any. They are bored square to the floor, not along a leaning leg.';
+  return {
+    title: 'The top and the feet',
+    newPage: false,
+    blocks: [
+      {
+        kind: 'text',
+        text: `A solid top ${long(base.top.width, style)} wide, its grain along the table, moves by ${fine(movement.range, style)} across a year: ${fine(movement.shrinks, style)} narrower and ${fine(movement.swells, style)} wider than made at ${made} % moisture, between ${dry.celsius} °C with ${percent(dry.humidity)} and ${damp.celsius} °C with ${percent(damp.humidity)} of humidity (flat-sawn; ${movement.sources.join('; ')}). It is held still along its middle; elsewhere its screws stand in slots across the grain. Mark the holes from the finished base in place, not from these figures, and leave at least 6 mm of the top above them.`,
+      },
+      {
+        kind: 'table',
+        columns: [
+          { head: 'Through', share: 2 },
+          { head: 'From the middle, along', align: 'right' },
+          { head: 'From the middle, across', align: 'right' },
+          { head: 'Slot', align: 'right' },
+          { head: 'Room inwards', align: 'right' },
+          { head: 'Room outwards', align: 'right' },
+        ],
+        rows: points.map(({ part, at, slot }) => [
+          nameOf(part),
+          long(at.x, style),
+          long(at.y, style),
+          `${fine(slot.width, style)} × ${fine(slot.length, style)}`,
+          fine(slot.inwards, style),
+          fine(slot.outwards, style),
+        ]),
+      },
+      { kind: 'heading', text: 'Levellers' },
+      { kind: 'text', text: levellers },
+    ],
+  };
+}
+
+/** What the cutter leaves for the hand: residues to pare and pockets to square. */
+export function handChapter(parts: readonly ComputedPart[], built: BuiltBase, style: BookStyle): BookChapter {
+  const items = [
+    ...parts.flatMap(({ part, routing }) =>
+      routing.differences
+        .filter(({ kind, reach }) => kind === 'left' && reach > 0.2)
+        .map(
+          ({ reach, edges }) =>
+            `${part.label}: pare ${fine(reach, style)} at ${edges.map((edge) => edge.replaceAll('_', ' ')).join(', ')}, which the cutter cannot enter.`,
+        ),
+    ),
+    ...built.made.flatMap(({ label, work }) =>
+      work.flatMap((each) =>
+        each.kind === 'pocket' && each.corners.length > 0
+          ? [`${label}: square ${each.corners.length} corners of the halving with a chisel.`]
+          : [],
+      ),
+    ),
+  ];
+  return {
+    title: 'By hand',
+    newPage: false,
+    blocks:
+      items.length === 0
+        ? [
+            {
+              kind: 'text',
+              text: 'The cutter reaches every routed edge; nothing is left to pare. Ease the arrises.',
+            },
+          ]
+        : [{ kind: 'list', numbered: false, items: [...new Set(items)] }],
+  };
+}

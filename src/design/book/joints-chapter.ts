@@ -1,0 +1,130 @@
+import type { BuiltBase, Joint, JointWork } from '../../base/index.ts';
+import type { BookBlock, BookChapter } from '../../print/index.ts';
+import { type BookStyle, capital, fine, words } from './book-style.ts';
+import { sectionDrawing } from './section-drawing.ts';
+
+const KINDS: Readonly<Record<Joint['kind'], string>> = {
+  'loose-tenons': 'loose tenons',
+  dowels: 'dowels',
+  'mortise-and-tenon': 'mortise and tenon',
+  halved: 'halved into each other',
+  glued: 'glued',
+  screwed: 'screwed',
+};
+
+/** Marking-out of every kind of joint: where it is cut in both parts, how deep, and its section along the drilled line. */
+export function jointsChapter(built: BuiltBase, style: BookStyle): BookChapter {
+  const { joints } = built.joints;
+  const first = joints.filter(({ name }, at) => joints.findIndex((each) => each.name === name) === at);
+  return {
+    title: 'Marking out the joints',
+    newPage: true,
+    blocks: [
+      {
+        kind: 'text',
+        text: 'Mark everything from the face side and the face edge, in both parts. Cut the joints while the faces are square, before the curves. Positions are those of the pattern of the left hand; the right hand mirrors them. A mortise is cut square to the face that it opens in.',
+      },
+      ...first.flatMap((joint) => jointBlocks(joint, built, style)),
+    ],
+  };
+}
+
+function jointBlocks(
+  joint: Joint,
+  { joints, base, made }: BuiltBase,
+  style: BookStyle,
+): readonly BookBlock[] {
+  const count = joints.joints.filter(({ name }) => name === joint.name).length;
+  const labelOf = (id: string): string => {
+    const own = made.find(({ members }) => members.some(({ part }) => part === id));
+    return own?.label ?? base.parts.find((part) => part.id === id)!.label;
+  };
+  const rows = joint.sides.flatMap(({ part, work }) =>
+    work.map((each) => workRow(labelOf(part), each, style)),
+  );
+  return [
+    { kind: 'heading', text: `${joint.label} (${count} ×)` },
+    { kind: 'text', text: sayJoint(joint, style) },
+    ...(rows.length === 0
+      ? []
+      : [
+          {
+            kind: 'table',
+            columns: [
+              { head: 'In', share: 1.4 },
+              { head: 'Face', share: 1.2 },
+              { head: 'What', share: 1.6 },
+              { head: 'Depth', align: 'right' },
+              { head: 'From where', share: 3 },
+            ],
+            rows,
+          } as const,
+        ]),
+    ...(joint.section === undefined || rows.length === 0
+      ? []
+      : [sectionDrawing(joint.section, labelOf, style)]),
+  ];
+}
+
+function sayJoint({ kind, loose, screw, glue }: Joint, style: BookStyle): string {
+  const what =
+    loose === undefined
+      ? capital(KINDS[kind])
+      : loose.kind === 'tenon'
+        ? `${loose.count} loose tenon${loose.count === 1 ? '' : 's'} of ${[loose.size.thickness, loose.size.width, loose.size.length].map((each) => fine(each, style)).join(' × ')}`
+        : `${loose.count} dowel${loose.count === 1 ? '' : 's'} of ${fine(loose.size.diameter, style)} × ${fine(loose.size.length, style)}`;
+  const screws = screw === undefined ? '' : ` Wood screw No. ${screw.number}.`;
+  return `${what}.${screws} Glued faces ${Math.round(glue.area / 100)} cm², ${Math.round(100 * glue.longGrain)} % of it long grain to long grain; end grain holds little.`;
+}
+
+function workRow(label: string, work: JointWork, style: BookStyle): readonly string[] {
+  const size = (...figures: readonly number[]): string =>
+    figures.map((each) => fine(each, style)).join(' × ');
+  switch (work.kind) {
+    case 'mortise':
+      return [
+        label,
+        words(work.face),
+        `mortise ${size(work.width, work.length)}`,
+        fine(work.depth, style),
+        measures(work, style),
+      ];
+    case 'hole':
+      return [
+        label,
+        words(work.face),
+        `hole Ø ${size(work.width)}`,
+        fine(work.depth, style),
+        measures(work, style),
+      ];
+    case 'tenon':
+      return [
+        label,
+        words(work.face),
+        `tenon ${size(work.thickness, work.width)}`,
+        fine(work.length, style),
+        measures(work, style),
+      ];
+    case 'pocket':
+      return [
+        label,
+        work.fromZ >= 0 ? 'face side' : 'back',
+        'halving, by the pattern',
+        fine(work.fromZ - work.toZ, style),
+        work.corners.length === 0
+          ? 'see the pattern'
+          : `see the pattern; ${work.corners.length} corners to square by hand, up to ${fine(Math.max(...work.corners.map(({ residue }) => residue.reach)), style)}`,
+      ];
+    default:
+      return work satisfies never;
+  }
+}
+
+function measures(work: Extract<JointWork, { measures: unknown }>, style: BookStyle): string {
+  return work.measures
+    .map(
+      ({ from, edge, to, value }) =>
+        `${to} ${fine(value, style)} from the ${edge === undefined ? from : `${from} (${words(edge)})`}`,
+    )
+    .join('\n');
+}

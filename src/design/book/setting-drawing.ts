@@ -1,0 +1,66 @@
+import { type PartCut, type PictureView, settingPicture } from '../../base/index.ts';
+import { boundsOfMarks, type LineRole, type Mark } from '../../drawing/index.ts';
+import { line, type Vec } from '../../geometry/index.ts';
+import type { BookBlock } from '../../print/index.ts';
+
+type CutStyle = Parameters<typeof settingPicture>[2];
+
+const ROLES: Readonly<Record<string, LineRole>> = {
+  wide: 'part',
+  narrow: 'thin',
+  dashed: 'hidden',
+  chain: 'axis',
+  'double-chain': 'phantom',
+};
+
+/** The whole picture fits into this width on paper, mm. */
+const WIDTH = 130;
+const APART = 16;
+const LETTERS = 1.8;
+
+/** The saw as it is set for a cut, from above and along the line of cut, beside each other. */
+export function settingDrawing({ cut, blank }: PartCut, style: CutStyle): BookBlock {
+  if (cut.kind !== 'end') throw new RangeError('only cuts across a part are set at the saw');
+  const work = { high: blank.thickness, across: blank.right - blank.left };
+  const { plan, tilt } = settingPicture(cut.onBack, work, style);
+  const [a, b] = [extentOf(plan), extentOf(tilt)];
+  const scale = Math.min(0.5, (WIDTH - APART) / (a.maxX - a.minX + b.maxX - b.minX));
+  const left = marksOf(plan, scale, { x: 0, y: 0 });
+  const right = marksOf(tilt, scale, { x: scale * (a.maxX - b.minX) + APART, y: 0 });
+  const marks = [...left, ...right];
+  return {
+    kind: 'drawing',
+    scene: { marks, box: boundsOfMarks(marks) },
+    caption: 'The saw from above (left) and along the line of cut (right); not to measure',
+  };
+}
+
+function marksOf({ lines, labels }: PictureView, scale: number, shift: Vec): readonly Mark[] {
+  const place = (p: Vec): Vec => ({ x: p.x * scale + shift.x, y: p.y * scale + shift.y });
+  const tag = { id: 'setting', role: 'left' } as const;
+  return [
+    ...lines.map(({ points, closed, type }): Mark => {
+      const placed = points.map(place);
+      const pairs = placed.slice(1).map((to, at) => line(placed[at]!, to, tag));
+      const edges = closed ? [...pairs, line(placed.at(-1)!, placed[0]!, tag)] : pairs;
+      return { kind: 'path', role: ROLES[type] ?? 'thin', edges, closed };
+    }),
+    ...labels.map(
+      ({ at, text }): Mark => ({
+        kind: 'text',
+        text,
+        at: place(at),
+        height: LETTERS,
+        angle: 0,
+        align: 'middle',
+        weight: 'regular',
+        role: 'dimension',
+      }),
+    ),
+  ];
+}
+
+function extentOf({ lines }: PictureView) {
+  const points = lines.flatMap((each) => each.points);
+  return { minX: Math.min(...points.map(({ x }) => x)), maxX: Math.max(...points.map(({ x }) => x)) };
+}

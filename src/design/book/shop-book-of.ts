@@ -1,0 +1,72 @@
+import { topFixings } from '../../base/index.ts';
+import { cautions } from '../../checks/index.ts';
+import { woodCalled } from '../../materials/index.ts';
+import type { BookChapter, ShopBook } from '../../print/index.ts';
+import type { Computed } from '../computed.ts';
+import { glueChapter, handChapter, topChapter } from './assembly-chapters.ts';
+import type { BookStyle } from './book-style.ts';
+import { jointsChapter } from './joints-chapter.ts';
+import { cutListChapter, partList } from './part-chapters.ts';
+import { sawChapter } from './saw-chapter.ts';
+import { errorsChapter, standingChapter } from './standing-chapter.ts';
+import { viewChapters } from './view-chapters.ts';
+
+/** The printed set that a base is built from, in the order of work. Throws for a design of parts alone. */
+export function shopBookOf(computed: Computed): ShopBook {
+  const { base: built, lengths, design, parts } = computed;
+  if (built === undefined) throw new RangeError('only a base has a shop book');
+  const style: BookStyle = { lengths };
+  const topWood = woodCalled(design.base?.wood ?? 'white oak')!;
+  const views = viewChapters(computed, built);
+  const chapters: readonly BookChapter[] = [
+    { title: 'The base', newPage: true, blocks: views.base },
+    partList(built),
+    cutListChapter(built, style),
+    { title: 'Each part', newPage: true, blocks: views.parts },
+    jointsChapter(built, style),
+    sawChapter(built, style),
+    glueChapter(built, style),
+    topChapter(built, topFixings(built.base, topWood), style),
+    handChapter(parts, built, style),
+    standingChapter(built, style),
+    errorsChapter(built, style),
+    findingsChapter(computed),
+    {
+      title: 'Before cutting',
+      newPage: false,
+      blocks: [
+        {
+          kind: 'list',
+          numbered: false,
+          items: parts[0] === undefined ? [] : cautions(parts[0].routing.tooling, lengths),
+        },
+      ],
+    },
+  ];
+  return {
+    title: design.name,
+    about: `The shop book, in the order of work. Patterns at full size are printed beside it. What a maker of tools, local codes or licensed practice say goes before anything printed here.`,
+    chapters: chapters.filter(({ blocks }) => blocks.length > 0),
+  };
+}
+
+function findingsChapter({ findings }: Computed): BookChapter {
+  const said = findings.filter(({ severity }) => severity !== 'note');
+  return {
+    title: 'What the checks say',
+    newPage: false,
+    blocks:
+      said.length === 0
+        ? []
+        : [
+            {
+              kind: 'list',
+              numbered: false,
+              items: said.map(
+                ({ severity, message, cure }) =>
+                  `${severity === 'stop' ? 'STOP' : 'Caution'}: ${message}${cure === undefined ? '' : ` ${cure}`}`,
+              ),
+            },
+          ],
+  };
+}

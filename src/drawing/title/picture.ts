@@ -1,0 +1,89 @@
+import { type Box, type Edge, type Similarity, transformEdge, type Vec } from '../../geometry/index.ts';
+import type { LengthStyle } from '../../measure/index.ts';
+import type { LineRole, Mark, PathMark, Scene } from '../api.ts';
+import type { Dimension, LaidDimensions } from '../dimension/api.ts';
+import { layDimensions } from '../dimension/lay-dimensions.ts';
+import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
+import type { View } from '../view/api.ts';
+import { marksOfView } from '../view/marks-of-view.ts';
+
+/** A view with all that is said beside it, in mm of the world. */
+export interface Picture {
+  /** `Front`, as lettered under it. */
+  readonly name: string;
+  readonly view: View;
+  /** Centre lines, the outline of the top and the like, in the picture's plane. */
+  readonly lines: readonly PictureLine[];
+  readonly dimensions: readonly Dimension[];
+}
+
+export interface PictureLine {
+  readonly role: Extract<
+    LineRole,
+    'axis' | 'phantom' | 'thin' | 'hatch' | 'cutting-plane' | 'reference' | 'joint'
+  >;
+  readonly edges: readonly Edge[];
+  /** Drawn past both ends by this much on paper, mm. */
+  readonly past?: number;
+}
+
+/** A picture laid out on paper, its view's own origin at the origin of the paper. */
+export interface LaidPicture {
+  readonly marks: readonly Mark[];
+  /** Round view and lines, without dimensions. */
+  readonly core: Box;
+  /** Round everything. */
+  readonly box: Box;
+  readonly left: LaidDimensions['left'];
+  readonly laid: LaidDimensions['laid'];
+}
+
+export function layPicture(
+  picture: Picture,
+  scale: number,
+  lengths: LengthStyle,
+  height?: number,
+): LaidPicture {
+  const toPaper: Similarity = { turn: 0, shift: { x: 0, y: 0 }, scale, mirrored: false };
+  const own: readonly PathMark[] = [
+    ...picture.lines.map((line) => lineOnPaper(line, toPaper)),
+    ...marksOfView(picture.view, toPaper),
+  ];
+  const { laid, left } = layDimensions(picture.dimensions, own, {
+    toPaper,
+    lengths,
+    ...(height === undefined ? {} : { height }),
+  });
+  const marks = [...own, ...laid.flatMap((each) => each.marks)];
+  return { marks, core: boundsOfMarks(own), box: boundsOfMarks(marks), left, laid };
+}
+
+/** A picture alone at full size, its dimensions lettered large enough for a drawing of a base. */
+export function viewScene(picture: Picture, lengths: LengthStyle): Scene {
+  const { marks, box } = layPicture(picture, 1, lengths, 14);
+  return { marks, box };
+}
+
+function lineOnPaper({ role, edges, past = 0 }: PictureLine, toPaper: Similarity): PathMark {
+  const placed = edges.map((edge) => transformEdge(edge, toPaper));
+  const last = placed.length - 1;
+  return {
+    kind: 'path',
+    role,
+    closed: false,
+    edges: placed.map((edge, at) => {
+      if (past === 0 || edge.kind !== 'line') return edge;
+      return {
+        ...edge,
+        from: at === 0 ? beyond(edge.to, edge.from, past) : edge.from,
+        to: at === last ? beyond(edge.from, edge.to, past) : edge.to,
+      };
+    }),
+  };
+}
+
+function beyond(from: Vec, to: Vec, by: number): Vec {
+  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  if (length === 0) return to;
+  return { x: to.x + ((to.x - from.x) * by) / length, y: to.y + ((to.y - from.y) * by) / length };
+}
