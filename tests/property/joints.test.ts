@@ -76,7 +76,7 @@ test('copies that are mirror images get joints that are, and share their pattern
       expect(rail!.sketch.quantity.left + rail!.sketch.quantity.right).toBe(2);
       expect(new Set(joined.joints.map(({ contact }) => contact!.area.toFixed(6))).size).toBe(1);
     }),
-    { numRuns: 40 },
+    { numRuns: 15 },
   );
 });
 
@@ -99,7 +99,7 @@ test('the two mortises of a piece share their mouth and look away from each othe
         }
       }
     }),
-    { numRuns: 25 },
+    { numRuns: 10 },
   );
 });
 

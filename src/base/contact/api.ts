@@ -2,7 +2,10 @@ import type { Frame, Plane3, Region } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
 
 /** What tells where the wood of a part is, in its own frame: the prism that was drawn, and its cuts. */
-export type SolidPart = Pick<PlacedPart, 'drawn' | 'cuts'>;
+export interface SolidPart {
+  readonly drawn: Pick<PlacedPart['drawn'], 'region' | 'thickness'>;
+  readonly cuts: PlacedPart['cuts'];
+}
 
 /** A flat face of a placed part. */
 export interface PartFace {

@@ -19,13 +19,17 @@ export function insertJoint(pair: JointPair, shop: Shop): MadeJoint {
   const isDowel = pair.sketch.kind === 'dowels';
   const rules = isDowel ? shop.dowelRules : shop.tenonRules;
   const [a, b] = sidesOf(pair);
-  const { place: start, back } = jointPlace(pair, shop);
+  const { place: start, key, back } = jointPlace(pair, shop);
   const boresAt = ({ places, mortise }: JointLayout): readonly [readonly Bore[], readonly Bore[]] => {
     const bores = (side: Side, depth: number) => places.map((each) => boreOf(pair, side, back(each), depth));
     return [bores(a, mortise[0]), bores(b, mortise[1])];
   };
   const layOut = (place: JointPlace): JointOutcome =>
-    isDowel ? layOutDowels(place, shop.dowels, rules) : layOutLooseTenons(place, shop.looseTenons, rules);
+    shop.laidOut(
+      `${pair.sketch.kind} ${key} ${place.behind.map((wood) => Math.round(wood * 1e5)).join(' ')}`,
+      () =>
+        isDowel ? layOutDowels(place, shop.dowels, rules) : layOutLooseTenons(place, shop.looseTenons, rules),
+    );
   /** Behind a place there may be less wood than behind the middle of the contact: then laid out once more with that, or without the place. */
   const withWoodBehind = (layout: JointLayout): JointLayout => {
     const tried = boresAt(layout);

@@ -113,7 +113,7 @@ function joinPair(
   const [contact] = contactsBetween(a, b, faces);
   if (contact === undefined) return undefined;
   const made = makeJoint({ id, sketch, a, b, contact }, shop);
-  const section = sectionOfJoint(contact.frame, [a, b], made.sides);
+  const section = sectionOfJoint(contact.frame, [a, b], made.sides, shop.pocketsOf);
   return { id, name, label, kind, contact, ...made, section };
 }
 

@@ -1,4 +1,11 @@
-import { centroidOfRegions, type Region, STAY, transformRegion } from '../../geometry/index.ts';
+import {
+  type Region,
+  type Similarity,
+  STAY,
+  transformRegion,
+  type Vec,
+  type Vec3,
+} from '../../geometry/index.ts';
 import { grainAt } from '../../sketch/index.ts';
 import { frameInPart } from '../contact/frame-in-part.ts';
 import type { InsertPlace, JointPlace } from '../joint-rules/index.ts';
@@ -9,38 +16,63 @@ import { woodBehind } from './wood-behind.ts';
 /** A contact as the rules of the trade lay it out, and the way back from there. */
 export interface PlaceAndBack {
   readonly place: JointPlace;
+  /** The same for all contacts that are alike or mirror images of each other, to a hundred-thousandth of a millimetre. */
+  readonly key: string;
   readonly back: (place: InsertPlace) => InsertPlace;
 }
 
-/** The middle of a contact that is this near (mm) to the middle of its box lies in it. */
-const EVEN = 1e-6;
+/** The four ways in which a contact can be turned over within its frame. */
+const WAYS: readonly { readonly x: 1 | -1; readonly y: 1 | -1; readonly by: Similarity }[] = [
+  { x: 1, y: 1, by: STAY },
+  { x: -1, y: 1, by: { ...STAY, mirrored: true } },
+  { x: 1, y: -1, by: { ...STAY, mirrored: true, turn: Math.PI } },
+  { x: -1, y: -1, by: { ...STAY, turn: Math.PI } },
+];
 
 /**
- * What the rules are asked of. A lopsided contact is turned over along its long axis so that its heavier side lies up: so contacts that are
- * mirror images of each other get joints that are.
+ * What the rules are asked of. Of a contact and its mirror images always the same one is laid out, so that mirrored copies get
+ * mirrored joints.
  */
 export function jointPlace(pair: JointPair, { pocketsOf }: Pick<Shop, 'pocketsOf'>): PlaceAndBack {
   const { contact } = pair;
   const [a, b] = sidesOf(pair);
-  const isOver = centroidOfRegions(contact.regions).y < -EVEN;
+  const turned = WAYS.map(({ by, ...way }) => {
+    const regions = contact.regions.map((region) => transformRegion(region, by));
+    return { ...way, regions, key: keyOfRegions(regions) };
+  });
+  const { x, y, regions, key } = turned.reduce((first, each) => (each.key < first.key ? each : first));
+  const flip = (p: Vec): Vec => ({ x: x * p.x, y: y * p.y });
   const place: JointPlace = {
-    contact: isOver ? contact.regions.map(turnOver) : contact.regions,
+    contact: regions,
     behind: [woodBehind(contact, a, pocketsOf(a.part.id)), woodBehind(contact, b, pocketsOf(b.part.id))],
     grain: [fibresOf(pair, a), fibresOf(pair, b)],
   };
-  const back = ({ from, to, radius }: InsertPlace): InsertPlace => ({
-    from: { x: from.x, y: -from.y },
-    to: { x: to.x, y: -to.y },
-    radius,
-  });
-  return { place, back: isOver ? back : (each) => each };
+  const figures = [...place.behind, ...place.grain.flatMap((v) => [v.x, v.y, v.z].map(Math.abs))];
+  return {
+    place,
+    key: `${key} ${figures.map(rounded).join(' ')}`,
+    back: ({ from, to, radius }) => ({ from: flip(from), to: flip(to), radius }),
+  };
 }
 
-const turnOver = (region: Region): Region =>
-  transformRegion(region, { ...STAY, mirrored: true, turn: Math.PI });
+/** Its edges in an order of their own, whichever way and from wherever they are run through. */
+function keyOfRegions(regions: readonly Region[]): string {
+  const place = (p: Vec): string => `${rounded(p.x)},${rounded(p.y)}`;
+  return regions
+    .flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges))
+    .map((edge) => {
+      const ends = [place(edge.from), place(edge.to)].sort().join(' ');
+      return edge.kind === 'line' ? ends : `${ends} ${place(edge.centre)}`;
+    })
+    .sort()
+    .join(';');
+}
+
+/** Hundred-thousandths of a millimetre; never a negative zero. */
+const rounded = (value: number): number => Math.round(value * 1e5) + 0;
 
 /** Direction of a part's fibres where the joint lies, in the joint's frame. */
-export function fibresOf({ contact }: JointPair, { part }: Side) {
+export function fibresOf({ contact }: JointPair, { part }: Side): Vec3 {
   const at = frameInPart(part, contact.frame).origin;
   return fibresIn(contact.frame, part, grainAt(part.drawn, at));
 }

@@ -1,14 +1,12 @@
 import {
-  boundsOfRegions,
   chordAlong,
-  clipEdgesToRegions,
   cross3,
   type Frame,
-  line,
   pointToFrame,
   pointToWorld,
   polygonOutline,
   type Region,
+  subtractRegions,
   type Vec,
 } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
@@ -21,12 +19,14 @@ const IN_PLANE = 0.5;
 
 /**
  * A joint cut open along the drilled line: by the plane through the axis of its first bore or tenon (through the middle of the joint where
- * it has none) and the joint's long direction. x along the joint, y along its z axis, into the second part.
+ * it has none) and the joint's long direction. x along the joint, y along its z axis, into the second part. What other joints halve
+ * away of a part (`pocketsOf`) is not shown.
  */
 export function sectionOfJoint(
   joint: Frame,
   parts: readonly [PlacedPart, PlacedPart],
   sides: readonly [JointSide, JointSide],
+  pocketsOf: (part: string) => readonly Pocket[] = () => [],
 ): JointSection {
   const [a, b] = parts;
   const first = sides[1].work.find(isAxial) ?? sides[0].work.find(isAxial);
@@ -38,7 +38,7 @@ export function sectionOfJoint(
     y: joint.z,
     z: cross3(joint.x, joint.z),
   };
-  const drawn = parts.map((part, at) => drawPart(part, sides[at]!, frame));
+  const drawn = parts.map((part, at) => drawPart(part, sides[at]!, frame, pocketsOf(part.id)));
   return {
     frame,
     parts: drawn.map(({ walls: _, ...rest }) => rest),
@@ -50,35 +50,57 @@ const isAxial = (work: JointWork): work is Exclude<JointWork, Pocket> => work.ki
 
 function drawPart(
   part: PlacedPart,
-  side: JointSide,
+  { work }: JointSide,
   frame: Frame,
+  pockets: readonly Pocket[],
 ): JointSection['parts'][number] & { readonly walls: readonly SectionWall[] } {
   const plane = frameInPart(part, frame);
-  const regions = sectionOfPart(part, plane);
-  const toSection = (own: Frame, x: number, z: number): Vec => {
-    const { x: u, y: v } = pointToFrame(plane, pointToWorld(own, { x, y: 0, z }));
-    return { x: u, y: v };
+  const lost = pockets.flatMap((pocket) => sectionOfPocket(pocket, plane));
+  const whole = sectionOfPart(part, plane);
+  const regions = lost.length === 0 ? whole : subtractRegions(whole, lost);
+  const cut = work
+    .filter(isAxial)
+    .filter(({ own }) => Math.abs(pointToFrame(plane, own.origin).z) <= IN_PLANE);
+  const shown = cut.map((each) => ({
+    kind: each.kind,
+    ...sizeOf(each),
+    region: sectionOf(each, plane),
+    at: placer(each, plane),
+  }));
+  const bores = shown.filter(({ kind }) => kind !== 'tenon');
+  const holes = bores.map(({ region }) => region);
+  // Wood between two bores is a wall of both.
+  const wood = subtractRegions(regions, holes);
+  return {
+    part: part.id,
+    regions,
+    bores: [
+      ...work.filter((each) => each.kind === 'pocket').flatMap((each) => sectionOfPocket(each, plane)),
+      ...holes,
+    ],
+    tenons: shown.filter(({ kind }) => kind === 'tenon').map(({ region }) => region),
+    walls: bores.flatMap(({ half, deep, at }) => wallsOf(wood, at, half, deep)),
   };
-  const bores: Region[] = [];
-  const tenons: Region[] = [];
-  const walls: SectionWall[] = [];
-  for (const work of side.work) {
-    if (work.kind === 'pocket') bores.push(...sectionOfPocket(work, plane));
-    else if (Math.abs(pointToFrame(plane, work.own.origin).z) <= IN_PLANE) {
-      const [half, deep] =
-        work.kind === 'tenon' ? [work.width / 2, work.length] : [work.length / 2, work.depth];
-      const corners = [
-        [-half, 0],
-        [half, 0],
-        [half, deep],
-        [-half, deep],
-      ].map(([x, z]) => toSection(work.own, x!, z!));
-      (work.kind === 'tenon' ? tenons : bores).push(rectangle(corners, work.joint));
-      if (work.kind !== 'tenon')
-        walls.push(...wallsOf(regions, (x, z) => toSection(work.own, x, z), half, deep));
-    }
-  }
-  return { part: part.id, regions, bores, tenons, walls };
+}
+
+/** Half of its length along the joint, and how deep it goes or far it stands out, mm. */
+const sizeOf = (work: Exclude<JointWork, Pocket>): { readonly half: number; readonly deep: number } =>
+  work.kind === 'tenon'
+    ? { half: work.width / 2, deep: work.length }
+    : { half: work.length / 2, deep: work.depth };
+
+/** From a place in the middle plane of a bore or tenon (along it, and along its axis) to the section. */
+const placer =
+  ({ own }: Exclude<JointWork, Pocket>, plane: Frame) =>
+  (x: number, z: number): Vec => {
+    const p = pointToFrame(plane, pointToWorld(own, { x, y: 0, z }));
+    return { x: p.x, y: p.y };
+  };
+
+function sectionOf(work: Exclude<JointWork, Pocket>, plane: Frame): Region {
+  const { half, deep } = sizeOf(work);
+  const at = placer(work, plane);
+  return rectangle([at(-half, 0), at(half, 0), at(half, deep), at(-half, deep)], work.joint);
 }
 
 /** Behind the bottom along the drilled line, and beside the bore on either side at half its depth. */
@@ -101,28 +123,13 @@ function wallsOf(
   });
 }
 
-function sectionOfPocket({ region, fromZ, toZ, joint }: Pocket, plane: Frame): readonly Region[] {
-  // The plane stands square to the faces of parts that cross: it meets the pocket in a line of its region.
-  const box = boundsOfRegions(region);
-  const long =
-    Math.hypot(box.maxX - box.minX, box.maxY - box.minY) + Math.hypot(plane.origin.x, plane.origin.y) + 1;
-  const end = (by: number): Vec => ({
-    x: plane.origin.x + plane.x.x * by,
-    y: plane.origin.y + plane.x.y * by,
-  });
-  const ray = line(end(-long), end(long), { id: joint, role: 'joint' });
-  return clipEdgesToRegions([ray], region).map((chain) => {
-    const corners = [
-      { ...chain[0]!.from, z: fromZ },
-      { ...chain.at(-1)!.to, z: fromZ },
-      { ...chain.at(-1)!.to, z: toZ },
-      { ...chain[0]!.from, z: toZ },
-    ].map((p) => {
-      const { x, y } = pointToFrame(plane, p);
-      return { x, y };
-    });
-    return rectangle(corners, joint);
-  });
+/** A pocket is a prism like a part, hung as deep as it begins. */
+function sectionOfPocket({ region, fromZ, toZ }: Pocket, plane: Frame): readonly Region[] {
+  const { origin } = plane;
+  const hung = { ...plane, origin: { ...origin, z: origin.z - fromZ } };
+  return region.flatMap((each) =>
+    sectionOfPart({ drawn: { region: each, thickness: fromZ - toZ }, cuts: [] }, hung),
+  );
 }
 
 /** Four corners as a region, whichever way they run. */

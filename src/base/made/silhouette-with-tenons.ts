@@ -1,7 +1,7 @@
 import { pointToWorld, polygonOutline, type Region, uniteRegions } from '../../geometry/index.ts';
 import type { Tenon } from '../joints/api.ts';
 import { hullOf } from '../joints/hull.ts';
-import { pointsRound } from '../joints/points-of-bore.ts';
+import { pointsRound } from '../joints/points-round.ts';
 import type { Shape } from './shape.ts';
 
 /** What a piece fills of its plane, with the tenons that stand out of it: its cut length includes them. */

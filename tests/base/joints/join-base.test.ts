@@ -269,6 +269,35 @@ describe('halved', () => {
   });
 });
 
+test('what is halved away is no wood for a mortise from the other side', () => {
+  // Two bars 30 thick crossing level, and a post under the crossing whose head butts on the back of the lower one.
+  const base = stand(
+    [board('lower', 60, 400, 30), board('upper', 50, 400, 30), board('post', 50, 300, 40)],
+    [
+      place('lower', 'lower', { at: vec3(-30, -200, 30), along: vec3(0, 1, 0), face: vec3(0, 0, 1) }),
+      place('upper', 'upper', { at: vec3(-200, 25, 30), along: vec3(1, 0, 0), face: vec3(0, 0, 1) }),
+      place('post', 'post', { at: vec3(-25, -20, -300) }),
+    ],
+    {
+      joints: [
+        joint('head', 'loose-tenons', 'post', 'lower'),
+        joint('other head', 'loose-tenons', 'post', 'upper'),
+        joint('crossing', 'halved', 'lower', 'upper'),
+      ],
+    },
+  );
+  const { joints } = joinBase(base, {
+    looseTenons: [{ thickness: 5, width: 15, length: 25 }],
+    tenonRules: { leastDepth: 1 },
+  });
+  // The upper bar has lost its back where the post stands: it touches nothing.
+  expect(joints.map(({ id }) => id)).toEqual(['head', 'crossing']);
+  const [mortise] = joints[0]!.sides[1].work as readonly Bore[];
+  // 15 of the lower bar are left: less the wall of 1/4 in behind the mortise.
+  expect(mortise!.depth).toBeCloseTo(15 - 6.35, 6);
+  expect(joints[0]!.section!.walls.some(({ value }) => Math.abs(value - 6.35) < 1e-6)).toBe(true);
+});
+
 describe('glued and screwed', () => {
   test('glue on end grain is told to be weak, with the dowels that would hold', () => {
     const { joint: made, findings } = workOf(postAndRail('glued'));
