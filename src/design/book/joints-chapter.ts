@@ -120,11 +120,20 @@ function workRow(label: string, work: JointWork, style: BookStyle): readonly str
   }
 }
 
+/** One line for each edge that is measured from: to the near side, the centre and the far side. */
 function measures(work: Extract<JointWork, { measures: unknown }>, style: BookStyle): string {
-  return work.measures
-    .map(
-      ({ from, edge, to, value }) =>
-        `${to} ${fine(value, style)} from the ${edge === undefined ? from : `${from} (${words(edge)})`}`,
-    )
+  const groups = new Map<string, { readonly to: string; readonly value: number }[]>();
+  for (const { from, edge, to, value } of work.measures) {
+    const name = edge === undefined ? from : `${from} (${words(edge)})`;
+    groups.set(name, [...(groups.get(name) ?? []), { to, value }]);
+  }
+  return [...groups]
+    .map(([from, all]) => {
+      const centre = all.find(({ to }) => to === 'centre');
+      const sides = all.filter(({ to }) => to !== 'centre').toSorted((a, b) => a.value - b.value);
+      const middle = centre === undefined ? '' : `centre ${fine(centre.value, style)}`;
+      const ends = sides.map(({ value }) => fine(value, style)).join(' to ');
+      return `${[middle, ends].filter((text) => text !== '').join(', ')} from the ${from}`;
+    })
     .join('\n');
 }

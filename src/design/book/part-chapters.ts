@@ -16,12 +16,8 @@ export function partList({ made, base, standing, woodOf }: BuiltBase): BookChapt
   );
   const total =
     standing === undefined
-      ? []
-      : [
-          [
-            `All together ${standing.measured.mass.toFixed(2)} kg, without the top (about ${standing.topMass.toFixed(1)} kg in the same wood).`,
-          ],
-        ];
+      ? ''
+      : `All together ${standing.measured.mass.toFixed(2)} kg, without the top (about ${standing.topMass.toFixed(1)} kg in the same wood).`;
   return {
     title: 'Parts and marks',
     newPage: false,
@@ -39,8 +35,9 @@ export function partList({ made, base, standing, woodOf }: BuiltBase): BookChapt
           { head: 'Wood', share: 1.4 },
           { head: 'Weight', align: 'right' },
         ],
-        rows: [...rows, ...total],
+        rows,
       },
+      ...(total === '' ? [] : [{ kind: 'text', text: total } as const]),
     ],
   };
 }

@@ -18,6 +18,8 @@ import { type BookStyle, fine } from './book-style.ts';
 const ROUND = 45;
 /** Room for it on paper, mm. */
 const MOST = { width: 120, height: 75 } as const;
+/** Walls thicker than this, mm, are no concern. */
+const SHOWN_WALL = 40;
 const TAG = { id: 'section', role: 'left' } as const;
 
 /** The joint cut open along the drilled line: both parts, what is bored and what goes in, and the least wood left. */
@@ -62,7 +64,9 @@ export function sectionDrawing(
       ...paths(tenons, 'part'),
     ]),
     ...seen.map(({ part, regions }): Mark => label(labelOf(part), put(placeOfLabel(regions)), 2.5)),
-    ...walls.flatMap(({ from, to, value }) => wallMarks(put(from), put(to), fine(value, style))),
+    ...walls
+      .filter(({ value }) => value < SHOWN_WALL)
+      .flatMap(({ from, to, value }) => wallMarks(put(from), put(to), fine(value, style))),
   ];
   return {
     kind: 'drawing',

@@ -13,9 +13,10 @@ const ROLES: Readonly<Record<string, LineRole>> = {
   'double-chain': 'phantom',
 };
 
-/** The whole picture fits into this width on paper, mm. */
-const WIDTH = 130;
-const APART = 16;
+/** Widths on paper of the two views, mm. */
+const PLAN_WIDTH = 112;
+const TILT_WIDTH = 52;
+const APART = 14;
 const LETTERS = 1.8;
 
 /** The saw as it is set for a cut, from above and along the line of cut, beside each other. */
@@ -24,9 +25,9 @@ export function settingDrawing({ cut, blank }: PartCut, style: CutStyle): BookBl
   const work = { high: blank.thickness, across: blank.right - blank.left };
   const { plan, tilt } = settingPicture(cut.onBack, work, style);
   const [a, b] = [extentOf(plan), extentOf(tilt)];
-  const scale = Math.min(0.5, (WIDTH - APART) / (a.maxX - a.minX + b.maxX - b.minX));
+  const [scale, tilted] = [PLAN_WIDTH / (a.maxX - a.minX), TILT_WIDTH / (b.maxX - b.minX)];
   const left = marksOf(plan, scale, { x: 0, y: 0 });
-  const right = marksOf(tilt, scale, { x: scale * (a.maxX - b.minX) + APART, y: 0 });
+  const right = marksOf(tilt, tilted, { x: scale * a.maxX - tilted * b.minX + APART, y: 0 });
   const marks = [...left, ...right];
   return {
     kind: 'drawing',

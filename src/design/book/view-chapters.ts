@@ -13,25 +13,35 @@ export function viewChapters(
   { base, made }: BuiltBase,
 ): { readonly base: readonly BookBlock[]; readonly parts: readonly BookBlock[] } {
   const { name, revision } = design;
+  const [front, left, plan] = (['front', 'left', 'plan'] as const).map((side) => basePicture(base, side)) as [
+    Picture,
+    Picture,
+    Picture,
+  ];
   const plates: readonly {
     readonly title: string;
     readonly type: string;
-    readonly rows: readonly (readonly Picture[])[];
+    /** Ways to set its pictures in rows. */
+    readonly ways: readonly (readonly (readonly Picture[])[])[];
   }[] = [
     {
       title: name,
       type: 'General arrangement',
-      rows: [[basePicture(base, 'front'), basePicture(base, 'left')], [basePicture(base, 'plan')]],
+      ways: [
+        [[front, left], [plan]],
+        [[front], [left, plan]],
+        [[front], [left], [plan]],
+      ],
     },
-    { title: name, type: 'Pictorial view', rows: [[pictorialOf(base.parts)]] },
+    { title: name, type: 'Pictorial view', ways: [[[pictorialOf(base.parts)]]] },
     ...made.map((part) => ({
       title: `${name}: ${part.label}`,
       type: 'Part',
-      rows: [partPictures(part, placedOf(part, base))],
+      ways: [[partPictures(part, placedOf(part, base))]],
     })),
   ];
-  const blocks = plates.map(({ title, type, rows }, at): readonly BookBlock[] => {
-    const plate = plateOf(rows, {
+  const blocks = plates.map(({ title, type, ways }, at): readonly BookBlock[] => {
+    const plate = plateOf(ways, {
       lengths,
       ...(at === 0 ? PLATE : PART_PLATE),
       title: {
