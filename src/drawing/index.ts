@@ -4,6 +4,7 @@ export { fontSizeOf, widthOfText } from './lettering/metrics.ts';
 export { finest, precisionWords } from './pattern/check-precision.ts';
 export { drawPattern } from './pattern/draw-pattern.ts';
 export { openingSizes } from './pattern/opening-sizes.ts';
+export { settingOut } from './pattern/setting-out.ts';
 export { boundsOfMarks } from './scene/bounds-of-marks.ts';
 export { clipScene } from './scene/clip-scene.ts';
 export { transformMark, transformScene } from './scene/transform-scene.ts';

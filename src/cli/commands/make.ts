@@ -5,7 +5,7 @@ import { readLettering } from '../../drawing/index.ts';
 import { type Session, withExample } from '../command.ts';
 import { loadDesign } from '../design-files.ts';
 import { type Made, type MakeChoice, makeDesign } from '../make/make-design.ts';
-import type { Letters } from '../make/output-files.ts';
+import { BASE_VIEWS, type BaseView, type Letters } from '../make/output-files.ts';
 import { folderFor, loadResult } from '../make/output-folder.ts';
 import { sayMade, summaryOf } from '../make/say-made.ts';
 import { readSheetName } from '../make/sheet-name.ts';
@@ -24,6 +24,7 @@ interface MakeOptions {
   readonly paper?: string;
   readonly sheet?: string;
   readonly since?: string;
+  readonly settingOut?: readonly BaseView[];
   readonly force?: true;
   readonly quiet?: true;
   readonly json?: true;
@@ -54,6 +55,9 @@ export function addMake(program: Command, session: Session): void {
     .option(
       '--since <result.json>',
       'beside all sheets, print alone those that changed since this earlier result',
+    )
+    .addOption(
+      new Option('--setting-out <view...>', 'views of a base at full size, to lay it on').choices(BASE_VIEWS),
     )
     .option('--force', 'write over the output of another design, or compare with it')
     .option('--quiet', 'print nothing but problems')
@@ -127,13 +131,22 @@ function readChoice(terminal: Terminal, options: MakeOptions): Result<MakeChoice
   if (sheet && !sheet.ok) return sheet;
   const since = options.since === undefined ? undefined : loadResult(terminal, options.since);
   if (since && !since.ok) return since;
-  const { part, view, mirrored, force } = options;
+  const { part, view, mirrored, force, settingOut } = options;
   // Bare numbers are of the design's own unit, which is not known yet: whether the words can be read does not depend on it.
   const paper = options.paper === undefined ? undefined : readPaperOption(options.paper, 'mm');
   if (paper && !paper.ok) return paper;
   return {
     ok: true,
-    value: { part, view, mirrored, paper: paper?.value, force, sheet: sheet?.value, since: since?.value },
+    value: {
+      part,
+      view,
+      mirrored,
+      paper: paper?.value,
+      force,
+      sheet: sheet?.value,
+      since: since?.value,
+      settingOut,
+    },
   };
 }
 

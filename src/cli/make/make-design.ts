@@ -7,7 +7,7 @@ import { solidsFor } from '../solids.ts';
 import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
 import { changedSheets, droppedSheets, patternsWithSameOutlines } from './changed-sheets.ts';
-import { type Letters, outputFiles, type PrintJob, printJob } from './output-files.ts';
+import { type BaseView, type Letters, outputFiles, type PrintJob, printJob } from './output-files.ts';
 import { type DesignIdentity, identityWords, isSameDesign, staleFiles } from './output-folder.ts';
 import { everyView, type PatternChoice, requestPatterns } from './request-patterns.ts';
 import type { SheetPlace } from './sheet-name.ts';
@@ -18,6 +18,8 @@ export interface MakeChoice extends PatternChoice {
   /** Only this sheet, as a trial. */
   readonly sheet?: SheetPlace | undefined;
   readonly since?: WrittenResult | undefined;
+  /** Views of a base to print at full size. */
+  readonly settingOut?: readonly BaseView[] | undefined;
 }
 
 /** What was written of one design. */
@@ -71,6 +73,7 @@ export async function makeDesign(
   const computed = outcome.value;
   const strange = choice.since === undefined ? undefined : strangeResult(choice.since, identity, computed);
   if (strange !== undefined && choice.force !== true) return fail({ ...strange, file: path });
+  if (choice.settingOut !== undefined && computed.base === undefined) return fail(noBase(path, design));
   const jobs = printJobs(computed, choice);
   if (choice.sheet !== undefined && jobs.length === 0) return fail(noSheet(path, computed, choice.sheet));
 
@@ -79,7 +82,12 @@ export async function makeDesign(
   const printing = (words: string): void => onStep(done++, total, words);
   const whole =
     choice.sheet === undefined
-      ? await outputFiles(computed, { jobs, designFile: basename(path) }, letters, printing)
+      ? await outputFiles(
+          computed,
+          { jobs, designFile: basename(path), settingOut: choice.settingOut },
+          letters,
+          printing,
+        )
       : undefined;
   const output =
     whole?.files ??
@@ -160,6 +168,11 @@ function noPattern(path: string, design: Design, { part }: MakeChoice): Problem 
   const found = part?.join(', ') ?? 'nothing';
   const message = `The design asks for no pattern of "${found}": expected ${expected}.`;
   return { code: 'make.no-pattern', message, file: path, found, expected };
+}
+
+function noBase(file: string, { form }: Design): Problem {
+  const message = `--setting-out shows a base, and ${form.name} draws single parts: expected a design of a base form.`;
+  return { code: 'make.no-base', message, file, found: form.name, expected: 'a base form' };
 }
 
 function noSheet(path: string, computed: Computed, { row, place }: SheetPlace): Problem {

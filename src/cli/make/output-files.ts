@@ -11,8 +11,14 @@ import {
   type WrittenResult,
   writeResult,
 } from '../../design/index.ts';
-import { basePicture, type Lettering, sceneToSvg, viewScene } from '../../drawing/index.ts';
-import { type PrintFonts, renderPatternPdf, renderShopBook, type SheetName } from '../../print/index.ts';
+import { basePicture, type Lettering, sceneToSvg, settingOut, viewScene } from '../../drawing/index.ts';
+import {
+  type PrintFonts,
+  planSheets,
+  renderPatternPdf,
+  renderShopBook,
+  type SheetName,
+} from '../../print/index.ts';
 import { findingsTable } from '../findings-table.ts';
 import type { FileToWrite } from '../write-together.ts';
 
@@ -38,7 +44,15 @@ const FILE_WIDTH = 110;
 /** Everything that `make` writes of one design into its folder, the result last. */
 export async function outputFiles(
   computed: Computed,
-  { jobs, designFile }: { readonly jobs: readonly PrintJob[]; readonly designFile: string },
+  {
+    jobs,
+    designFile,
+    settingOut: views = [],
+  }: {
+    readonly jobs: readonly PrintJob[];
+    readonly designFile: string;
+    readonly settingOut?: readonly BaseView[] | undefined;
+  },
   letters: Letters,
   onStep: (words: string) => void,
 ): Promise<{ readonly files: readonly FileToWrite[]; readonly result: WrittenResult }> {
@@ -50,6 +64,10 @@ export async function outputFiles(
   if (computed.base !== undefined) {
     onStep('writing the shop book');
     files.push(...(await bookFiles(computed, computed.base, letters)));
+    for (const side of views) {
+      onStep(`setting out the view ${side}`);
+      files.push(await settingOutFile(computed, computed.base, side, letters));
+    }
   }
   onStep('drawing SVG');
   files.push(...svgFiles(computed, letters.lettering));
@@ -88,6 +106,32 @@ async function bookFiles(
     { path: 'cut-list.csv', content: cutListCsv(base, { lengths: computed.lengths }) },
     ...views,
   ];
+}
+
+export const BASE_VIEWS = ['front', 'left', 'right', 'plan'] as const;
+export type BaseView = (typeof BASE_VIEWS)[number];
+
+/** A view at full size on the design's paper. */
+async function settingOutFile(
+  computed: Computed,
+  base: NonNullable<Computed['base']>,
+  side: BaseView,
+  { fonts }: Letters,
+): Promise<FileToWrite> {
+  const { design, lengths } = computed;
+  const paper = resolvePaper(design.paper, design.units.length);
+  if (!paper.ok) throw new Error('paper was resolved before');
+  const name = `setting-out-${side}`;
+  const pattern = settingOut(basePicture(base.base, side), name, lengths);
+  const plan = planSheets(pattern, paper.value);
+  if (!plan.ok) throw new Error(plan.problems[0]?.message);
+  const facts = { part: pattern.title, quantity: 1, keyFacts: [] };
+  const content = await renderPatternPdf(
+    [{ pattern, plan: plan.value, facts }],
+    { ...metaOf(computed), cautions: [] },
+    fonts,
+  );
+  return { path: `${name}.pdf`, content };
 }
 
 /** The sheets of one pattern as PDF. */
