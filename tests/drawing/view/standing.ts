@@ -144,18 +144,18 @@ export function leaningTable(splay = 0.14, rake = 0.1): readonly ViewedPart[] {
     standing({
       id: `rail${y}`,
       frame: frameAt(
-        { x: -480, y: y * 230, z: 600 },
+        { x: -300, y: y * 230, z: 600 },
         { x: 1, y: 0, z: 0 },
         { x: 0, y, z: 0 },
         { x: 0, y: 0 },
       ),
-      region: rectangle(70, 960),
+      region: rectangle(70, 600),
       thickness: 25,
     }),
   );
   const tie = standing({
     id: 'tie',
-    frame: frameAt({ x: 0, y: -250, z: 660 }, { x: 0, y: 1, z: 0 }, { x: 0, y: 0, z: 1 }, { x: 30, y: 0 }),
+    frame: frameAt({ x: 0, y: -250, z: 700 }, { x: 0, y: 1, z: 0 }, { x: 0, y: 0, z: 1 }, { x: 30, y: 0 }),
     region: rectangle(60, 500),
     thickness: 30,
   });
