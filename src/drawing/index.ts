@@ -13,4 +13,4 @@ export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
 export { partPictures } from './title/part-pictures.ts';
 export { type Picture, viewScene } from './title/picture.ts';
-export { type Plate, plateOf } from './title/plate.ts';
+export { plateOf } from './title/plate.ts';

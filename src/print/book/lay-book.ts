@@ -4,7 +4,8 @@ import { firstLayout } from '../first-page/first-layout.ts';
 import { GRAPHITE, HAIR, PALE, type Page, type PageItem, THIN } from '../page/ink.ts';
 import { linesWithin, polyline, words, wordsWithin } from '../page/items.ts';
 import type { BookChapter, PagePicture, ShopBook } from './api.ts';
-import { type Strip, setBlock } from './set-block.ts';
+import { setBlock } from './set-block.ts';
+import type { Strip } from './strip.ts';
 
 /** A page of the book with the drawings on it. */
 export interface BookPage extends Page {

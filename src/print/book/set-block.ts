@@ -2,24 +2,11 @@ import { sceneToSvg } from '../../drawing/index.ts';
 import { type Vec, vec } from '../../geometry/index.ts';
 import { ACCENT, HAIR, PALE, type PageItem } from '../page/ink.ts';
 import { linesWithin, polyline, words } from '../page/items.ts';
-import type { BookBlock, PagePicture } from './api.ts';
+import type { BookBlock } from './api.ts';
 import { setTable } from './set-table.ts';
+import type { Strip } from './strip.ts';
 
-/** A strip of a page: what is drawn downwards from its upper left corner. */
-export interface Strip {
-  /** mm, with the room below it. */
-  readonly height: number;
-  readonly draw: (corner: Vec) => {
-    readonly items: readonly PageItem[];
-    readonly pictures?: readonly PagePicture[];
-  };
-  /** Must not be the last strip of a page: a heading, the head of a table. */
-  readonly staysWithNext?: boolean;
-  /** Drawn anew at the top of a page that begins below this strip. */
-  readonly repeated?: Strip;
-}
-
-export const BOOK_TEXT = 2.5;
+const BOOK_TEXT = 2.5;
 const LEADING = 4.6;
 const HEADING = 3.5;
 const CAPTION = 1.8;

@@ -3,7 +3,7 @@ import { type Vec, vec } from '../../geometry/index.ts';
 import { GRAPHITE, HAIR, PALE, type PageItem, THIN } from '../page/ink.ts';
 import { linesWithin, polyline, words } from '../page/items.ts';
 import type { BookColumn } from './api.ts';
-import type { Strip } from './set-block.ts';
+import type { Strip } from './strip.ts';
 
 const TEXT = 2.3;
 const HEAD = 1.8;
