@@ -1,6 +1,6 @@
 import { sceneToSvg } from '../../drawing/index.ts';
 import { type Vec, vec } from '../../geometry/index.ts';
-import { ACCENT, HAIR, PALE, type PageItem } from '../page/ink.ts';
+import { ACCENT, HAIR, PALE } from '../page/ink.ts';
 import { linesWithin, polyline, words } from '../page/items.ts';
 import type { BookBlock } from './api.ts';
 import { setTable } from './set-table.ts';
