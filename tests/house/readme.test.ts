@@ -36,6 +36,9 @@ describe('the README', () => {
     for (const name of ['leg.pdf', 'findings.txt', 'result.json', 'result.schema.json', 'drawings/leg.svg']) {
       expect(existsSync(bench.path(`desk-leg/${name}`)), name).toBe(true);
     }
+    for (const name of ['shop-book.pdf', 'cut-list.csv', 'setting-out-left.pdf', 'drawings/view-front.svg']) {
+      expect(existsSync(bench.path(`table/${name}`)), name).toBe(true);
+    }
   });
 
   it('names every command of the program, and no other', async () => {
@@ -43,7 +46,7 @@ describe('the README', () => {
     const offered = [...out.matchAll(/^ {2}([a-z]+) .*?(?:\[|<|\S)/gm)].map((found) => found[1] ?? '');
     const named = [...readme.matchAll(/^\| `legwright ([a-z]+)/gm)].map((found) => found[1] ?? '');
     expect(offered.filter((name) => name !== 'help')).toEqual(expect.arrayContaining(named));
-    expect(named.length).toBe(9);
+    expect(named.length).toBe(11);
   });
 
   it('points at files and scripts that exist', () => {
