@@ -11,6 +11,7 @@ export { transformMark, transformScene } from './scene/transform-scene.ts';
 export { INKS, LINE_STYLES, TINT_STRENGTH } from './styles.ts';
 export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
+export { letterNear } from './title/letter-near.ts';
 export { partPictures } from './title/part-pictures.ts';
-export { type Picture, viewScene } from './title/picture.ts';
+export { layPicture, type Picture, type PictureLine, viewScene } from './title/picture.ts';
 export { plateOf } from './title/plate.ts';

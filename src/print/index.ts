@@ -1,5 +1,6 @@
 export type * from './api.ts';
 export type { BookBlock, BookChapter, ShopBook } from './book/api.ts';
+export { bookRoom } from './book/lay-book.ts';
 export { renderShopBook } from './book/render-shop-book.ts';
 export { calibrate, type PaperAxis } from './calibrate.ts';
 export { calibrationBars, renderCalibrationSheet } from './calibration-sheet.ts';

@@ -45,6 +45,9 @@ function jointBlocks(
   return [
     { kind: 'heading', text: `${joint.label} (${count} ×)` },
     { kind: 'text', text: sayJoint(joint, style) },
+    ...(joint.section === undefined || rows.length === 0
+      ? []
+      : [sectionDrawing(joint.section, labelOf, style)]),
     ...(rows.length === 0
       ? []
       : [
@@ -60,9 +63,6 @@ function jointBlocks(
             rows,
           } as const,
         ]),
-    ...(joint.section === undefined || rows.length === 0
-      ? []
-      : [sectionDrawing(joint.section, labelOf, style)]),
   ];
 }
 

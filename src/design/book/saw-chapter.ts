@@ -77,6 +77,7 @@ function cutBlocks(label: string, part: PartCut, style: CutStyle): readonly Book
     cut.kind === 'end' && ways[0]?.kind !== undefined && !cut.square ? [settingDrawing(part, style)] : [];
   return [
     { kind: 'heading', text: `${label}, cut by ${words(name)}` },
+    ...picture,
     {
       kind: 'list',
       numbered: false,
@@ -91,6 +92,5 @@ function cutBlocks(label: string, part: PartCut, style: CutStyle): readonly Book
         ...(error === undefined ? [] : sayCutError(error, length, style)),
       ],
     },
-    ...picture,
   ];
 }

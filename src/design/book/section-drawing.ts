@@ -1,23 +1,20 @@
 import type { JointSection } from '../../base/index.ts';
-import { boundsOfMarks, type LineRole, type Mark } from '../../drawing/index.ts';
+import { layPicture, type PictureLine } from '../../drawing/index.ts';
 import {
+  type Box,
   boundsOfRegions,
   intersectRegions,
-  line,
-  middle,
   polygonOutline,
   type Region,
-  STAY,
-  transformRegion,
   type Vec,
 } from '../../geometry/index.ts';
 import type { BookBlock } from '../../print/index.ts';
-import { type BookStyle, fine } from './book-style.ts';
+import type { BookStyle } from './book-style.ts';
 
 /** What is shown round the joint beyond its own bores, mm of wood. */
-const ROUND = 45;
-/** Room for it on paper, mm. */
-const MOST = { width: 120, height: 75 } as const;
+const ROUND = 22;
+/** Room for it on paper without its figures, mm. */
+const MOST = { width: 135, height: 100 } as const;
 /** Walls thicker than this, mm, are no concern. */
 const SHOWN_WALL = 40;
 const TAG = { id: 'section', role: 'left' } as const;
@@ -26,80 +23,69 @@ const TAG = { id: 'section', role: 'left' } as const;
 export function sectionDrawing(
   section: JointSection,
   labelOf: (part: string) => string,
-  style: BookStyle,
+  { lengths }: BookStyle,
 ): BookBlock {
   const { parts, walls } = section;
   const inner = parts.flatMap(({ bores, tenons }) => [...bores, ...tenons]);
   const box = boundsOfRegions(inner.length > 0 ? inner : parts.flatMap(({ regions }) => regions));
-  const window = [
-    {
-      outer: polygonOutline(
-        [
-          { x: box.minX - ROUND, y: box.minY - ROUND },
-          { x: box.maxX + ROUND, y: box.minY - ROUND },
-          { x: box.maxX + ROUND, y: box.maxY + ROUND },
-          { x: box.minX - ROUND, y: box.maxY + ROUND },
-        ],
-        TAG,
-      ),
-      holes: [],
-    },
-  ];
-  const seen = parts.map((part) => ({ ...part, regions: intersectRegions(part.regions, window) }));
+  const seen = parts.map((part) => ({ ...part, regions: intersectRegions(part.regions, [around(box)]) }));
   const all = boundsOfRegions(seen.flatMap(({ regions }) => regions));
   const scale = standardScale(
     Math.min(MOST.width / (all.maxX - all.minX), MOST.height / (all.maxY - all.minY)),
   );
-  const place = (region: Region): Region => transformRegion(region, { ...STAY, scale: scale.factor });
-  const put = (p: Vec): Vec => ({ x: p.x * scale.factor, y: p.y * scale.factor });
-  const paths = (regions: readonly Region[], role: LineRole): readonly Mark[] =>
-    regions
-      .map(place)
-      .flatMap(({ outer, holes }) => [outer, ...holes])
-      .map(({ edges }): Mark => ({ kind: 'path', role, edges, closed: true }));
-  const marks: Mark[] = [
-    ...seen.flatMap(({ regions, bores, tenons }) => [
-      ...paths(regions, 'part'),
-      ...paths(bores, 'hidden'),
-      ...paths(tenons, 'part'),
-    ]),
-    ...seen.map(({ part, regions }): Mark => label(labelOf(part), put(placeOfLabel(regions)), 2.5)),
-    ...walls
-      .filter(({ value }) => value < SHOWN_WALL)
-      .flatMap(({ from, to, value }) => wallMarks(put(from), put(to), fine(value, style))),
-  ];
+  const { marks, box: whole } = layPicture(
+    {
+      lines: seen.flatMap(({ regions, bores, tenons }) => [
+        ...outlines(regions, 'part'),
+        ...outlines(bores, 'hidden'),
+        ...outlines(tenons, 'part'),
+      ]),
+      dimensions: [
+        ...walls
+          .filter(({ value }) => value < SHOWN_WALL)
+          .map(({ from, to }) => ({ kind: 'length', name: 'wall', from, to }) as const),
+        ...seen.flatMap(({ part, regions }) => {
+          const at = inTheWood(regions, all);
+          return at === undefined ? [] : [{ kind: 'note', name: 'part', at, words: labelOf(part) } as const];
+        }),
+      ],
+    },
+    scale.factor,
+    lengths.unit === 'mm' ? { ...lengths, decimals: Math.max(1, lengths.decimals) } : lengths,
+  );
   return {
     kind: 'drawing',
-    scene: { marks, box: boundsOfMarks(marks) },
+    scene: { marks, box: whole },
     caption: `Section along the drilled line, scale ${scale.name}`,
   };
 }
 
-function placeOfLabel(regions: readonly Region[]): Vec {
-  const { minX, maxX, minY, maxY } = boundsOfRegions(regions);
-  // Away from the joint, which lies about the origin.
-  const y = Math.abs(maxY) > Math.abs(minY) ? maxY - 0.14 * (maxY - minY) : minY + 0.08 * (maxY - minY);
-  return { x: minX + 0.5 * (maxX - minX), y };
-}
-
-function wallMarks(from: Vec, to: Vec, text: string): readonly Mark[] {
-  const at = middle(from, to);
-  return [
-    { kind: 'path', role: 'dimension', edges: [line(from, to, TAG)], closed: false },
-    label(text, { x: at.x + 1, y: at.y + 0.8 }, 1.8, 'left'),
+function around({ minX, minY, maxX, maxY }: Box): Region {
+  const corners: readonly Vec[] = [
+    { x: minX - ROUND, y: minY - ROUND },
+    { x: maxX + ROUND, y: minY - ROUND },
+    { x: maxX + ROUND, y: maxY + ROUND },
+    { x: minX - ROUND, y: maxY + ROUND },
   ];
+  return { outer: polygonOutline(corners, TAG), holes: [] };
 }
 
-const label = (text: string, at: Vec, height: number, align: 'left' | 'middle' = 'middle'): Mark => ({
-  kind: 'text',
-  text,
-  at,
-  height,
-  angle: 0,
-  align,
-  weight: 'regular',
-  role: 'dimension',
-});
+function outlines(regions: readonly Region[], role: PictureLine['role']): readonly PictureLine[] {
+  return regions.flatMap(({ outer, holes }) => [outer, ...holes]).map(({ edges }) => ({ role, edges }));
+}
+
+/** A place just within a part, by the side of it that lies nearest to the border of the picture: where its name points. */
+function inTheWood(regions: readonly Region[], all: Box): Vec | undefined {
+  if (regions.length === 0) return undefined;
+  const { minX, minY, maxX, maxY } = boundsOfRegions(regions);
+  const [width, height] = [maxX - minX, maxY - minY];
+  const low = minY - all.minY < all.maxY - maxY;
+  const edge = regions
+    .flatMap(({ outer }) => outer.edges)
+    .map(({ from, to }) => ({ x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 }))
+    .toSorted((a, b) => (low ? a.y - b.y : b.y - a.y))[0]!;
+  return { x: edge.x + 0.25 * width, y: edge.y + (low ? 1 : -1) * 0.08 * height };
+}
 
 /** Scales of ISO 5455, largest first. */
 const SCALES = [

@@ -1,5 +1,5 @@
 import { type PartCut, type PictureView, settingPicture } from '../../base/index.ts';
-import { boundsOfMarks, type LineRole, type Mark } from '../../drawing/index.ts';
+import { boundsOfMarks, type LineRole, letterNear, type Mark } from '../../drawing/index.ts';
 import { line, type Vec } from '../../geometry/index.ts';
 import type { BookBlock } from '../../print/index.ts';
 
@@ -14,9 +14,9 @@ const ROLES: Readonly<Record<string, LineRole>> = {
 };
 
 /** Widths on paper of the two views, mm. */
-const PLAN_WIDTH = 112;
-const TILT_WIDTH = 52;
-const APART = 14;
+const PLAN_WIDTH = 104;
+const TILT_WIDTH = 62;
+const APART = 10;
 const LETTERS = 1.8;
 
 /** The saw as it is set for a cut, from above and along the line of cut, beside each other. */
@@ -39,26 +39,14 @@ export function settingDrawing({ cut, blank }: PartCut, style: CutStyle): BookBl
 function marksOf({ lines, labels }: PictureView, scale: number, shift: Vec): readonly Mark[] {
   const place = (p: Vec): Vec => ({ x: p.x * scale + shift.x, y: p.y * scale + shift.y });
   const tag = { id: 'setting', role: 'left' } as const;
-  return [
-    ...lines.map(({ points, closed, type }): Mark => {
-      const placed = points.map(place);
-      const pairs = placed.slice(1).map((to, at) => line(placed[at]!, to, tag));
-      const edges = closed ? [...pairs, line(placed.at(-1)!, placed[0]!, tag)] : pairs;
-      return { kind: 'path', role: ROLES[type] ?? 'thin', edges, closed };
-    }),
-    ...labels.map(
-      ({ at, text }): Mark => ({
-        kind: 'text',
-        text,
-        at: place(at),
-        height: LETTERS,
-        angle: 0,
-        align: 'middle',
-        weight: 'regular',
-        role: 'dimension',
-      }),
-    ),
-  ];
+  const drawn = lines.map(({ points, closed, type }): Mark => {
+    const placed = points.map(place);
+    const pairs = placed.slice(1).map((to, at) => line(placed[at]!, to, tag));
+    const edges = closed ? [...pairs, line(placed.at(-1)!, placed[0]!, tag)] : pairs;
+    return { kind: 'path', role: ROLES[type] ?? 'thin', edges, closed };
+  });
+  const words = labels.map(({ at, text }) => ({ text, at: place(at) }));
+  return [...drawn, ...letterNear(drawn, words, LETTERS)];
 }
 
 function extentOf({ lines }: PictureView) {

@@ -1,11 +1,17 @@
 import type { BuiltBase, MadePart } from '../../base/index.ts';
 import { basePicture, type Picture, partPictures, pictorialOf, plateOf } from '../../drawing/index.ts';
-import type { BookBlock } from '../../print/index.ts';
+import { type BookBlock, bookRoom } from '../../print/index.ts';
 import type { Computed } from '../computed.ts';
+import { resolvePaper } from '../resolve-paper.ts';
 
-/** Room for one plate on a page of the book, mm. */
-const PLATE = { width: 182, height: 232 } as const;
-const PART_PLATE = { width: 182, height: 205 } as const;
+/** The book's own title above the first plate, and white under every one, mm. */
+const OPENING = 32;
+const UNDER = 3;
+/** What another view of the plate says already. */
+const SAID = {
+  front: ['overall height', 'underside of the top'],
+  plan: ['length of the top', 'width of the top'],
+} as const;
 
 /** The base from the front, from the left, from above and as one sees it; and each different part. */
 export function viewChapters(
@@ -13,11 +19,12 @@ export function viewChapters(
   { base, made }: BuiltBase,
 ): { readonly base: readonly BookBlock[]; readonly parts: readonly BookBlock[] } {
   const { name, revision } = design;
-  const [front, left, plan] = (['front', 'left', 'plan'] as const).map((side) => basePicture(base, side)) as [
-    Picture,
-    Picture,
-    Picture,
-  ];
+  const paper = resolvePaper(design.paper, design.units.length);
+  if (!paper.ok) throw new RangeError('paper was resolved before');
+  const room = bookRoom(paper.value);
+  const front = without(basePicture(base, 'front'), SAID.front);
+  const left = basePicture(base, 'left');
+  const plan = without(basePicture(base, 'plan'), SAID.plan);
   const plates: readonly {
     readonly title: string;
     readonly type: string;
@@ -29,7 +36,6 @@ export function viewChapters(
       type: 'General arrangement',
       ways: [
         [[front, left], [plan]],
-        [[front], [left, plan]],
         [[front], [left], [plan]],
       ],
     },
@@ -43,7 +49,8 @@ export function viewChapters(
   const blocks = plates.map(({ title, type, ways }, at): readonly BookBlock[] => {
     const plate = plateOf(ways, {
       lengths,
-      ...(at === 0 ? PLATE : PART_PLATE),
+      width: room.width,
+      height: room.height - UNDER - (at === 0 ? OPENING : 0),
       title: {
         title,
         documentType: type,
@@ -63,6 +70,10 @@ export function viewChapters(
     ];
   });
   return { base: blocks.slice(0, 2).flat(), parts: blocks.slice(2).flat() };
+}
+
+function without(picture: Picture, names: readonly string[]): Picture {
+  return { ...picture, dimensions: picture.dimensions.filter(({ name }) => !names.includes(name)) };
 }
 
 /** The placed part that lies as the pattern of a made part does, where there is one. */

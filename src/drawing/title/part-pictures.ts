@@ -1,8 +1,11 @@
 import type { MadePart, PlacedPart } from '../../base/index.ts';
 import { boundsOfRegions, pointAt, pointToFrame } from '../../geometry/index.ts';
 import type { Dimension } from '../dimension/api.ts';
+import type { View } from '../view/api.ts';
 import { camerasOfPart } from '../view/cameras.ts';
 import { viewOfParts } from '../view/view-of-parts.ts';
+import { endsOnEdge, endsOnFace, widthsOfEnds } from './part-ends.ts';
+import { centresOfWork, woodWithWork } from './part-work.ts';
 import type { Picture } from './picture.ts';
 
 const OWN = {
@@ -13,24 +16,32 @@ const OWN = {
 } as const;
 
 /**
- * One different part, square to its face and from its right: every corner of the face and back outlines that cuts make, its overall
- * length, width and thickness, radii, and the angles at its ends, as it is made in the left hand.
+ * One different part, square to its face and from its right, as it is made in the left hand: every corner that cuts make, what joints take
+ * and leave (hidden edges dashed) with their middles, overall length, width and thickness, radii, and the angles of its ends on the face
+ * and on its right edge.
  */
 export function partPictures(made: MadePart, part: PlacedPart): readonly Picture[] {
   // As the pattern lies: the made part's own plane, whichever way it stands in the base.
   const own = { ...part, frame: OWN, drawn: { ...part.drawn, region: made.sketch.region } };
   const cameras = camerasOfPart(OWN);
   const cut = { ...own, drawn: { ...own.drawn, region: wholeOutline(made, part) }, cuts: made.cuts };
-  const face = viewOfParts([cut], cameras.face, { tolerance: 0.05 });
-  const side = viewOfParts([cut], cameras.right, { tolerance: 0.05 });
+  const wood = woodWithWork(cut, made.work);
+  const [face, side] = [cameras.face, cameras.right].map((camera) =>
+    viewOfParts(wood, camera, { tolerance: 0.05 }),
+  ) as [View, View];
   const box = boundsOfRegions([...made.face, ...made.back]);
   const thick = pointToFrame(cameras.right, { x: 0, y: 0, z: -made.sketch.thickness });
   return [
-    { name: `${made.label}, face side`, view: face, lines: [], dimensions: faceDimensions(made, box) },
+    {
+      name: `${made.label}, face side`,
+      view: face,
+      lines: centresOfWork(made.work, cameras.face),
+      dimensions: faceDimensions(made, box),
+    },
     {
       name: 'From the right',
       view: side,
-      lines: [],
+      lines: centresOfWork(made.work, cameras.right),
       dimensions: [
         {
           kind: 'length',
@@ -40,6 +51,7 @@ export function partPictures(made: MadePart, part: PlacedPart): readonly Picture
           along: 0,
           side: 'below',
         },
+        ...endsOnEdge(made, cameras.right),
       ],
     },
   ];
@@ -52,9 +64,8 @@ function wholeOutline(made: MadePart, part: PlacedPart): PlacedPart['drawn']['re
 
 type Box = ReturnType<typeof boundsOfRegions>;
 
-function faceDimensions({ face, cuts }: MadePart, box: Box): readonly Dimension[] {
-  const edges = face.flatMap(({ outer }) => outer.edges);
-  const names = new Set(cuts.map(({ name }) => name));
+function faceDimensions(made: MadePart, box: Box): readonly Dimension[] {
+  const edges = made.face.flatMap(({ outer }) => outer.edges);
   const overall: readonly Dimension[] = [
     {
       kind: 'length',
@@ -77,21 +88,5 @@ function faceDimensions({ face, cuts }: MadePart, box: Box): readonly Dimension[
     if (edge.kind !== 'arc' || edges.findIndex(({ tag }) => tag.id === edge.tag.id) !== at) return [];
     return [{ kind: 'radius', name: edge.tag.id, centre: edge.centre, at: pointAt(edge, 0.5) }];
   });
-  const ends = edges.flatMap((edge, at): readonly Dimension[] => {
-    if (!names.has(edge.tag.id) || edge.kind !== 'line') return [];
-    const before = edges[(at + edges.length - 1) % edges.length]!;
-    if (before.kind !== 'line') return [];
-    const along = Math.atan2(edge.to.y - edge.from.y, edge.to.x - edge.from.x);
-    const back = Math.atan2(before.from.y - before.to.y, before.from.x - before.to.x);
-    return [
-      { kind: 'angle', name: `${edge.tag.id} angle`, at: edge.from, from: along, to: upTo(back, along) },
-    ];
-  });
-  return [...overall, ...radii, ...ends];
-}
-
-/** The angle anticlockwise from another, below a full turn. */
-function upTo(angle: number, from: number): number {
-  const by = angle - from;
-  return from + by - 2 * Math.PI * Math.floor(by / (2 * Math.PI));
+  return [...overall, ...widthsOfEnds(made, box), ...radii, ...endsOnFace(made)];
 }

@@ -7,21 +7,22 @@ import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
 import type { View } from '../view/api.ts';
 import { marksOfView } from '../view/marks-of-view.ts';
 
-/** A view with all that is said beside it, in mm of the world. */
-export interface Picture {
-  /** `Front`, as lettered under it. */
-  readonly name: string;
-  readonly view: View;
+/** Lines in one plane with all that is said beside them, in mm of the world. */
+export interface LineDrawing {
   /** Centre lines, the outline of the top and the like, in the picture's plane. */
   readonly lines: readonly PictureLine[];
   readonly dimensions: readonly Dimension[];
 }
 
+/** A view with all that is said beside it. */
+export interface Picture extends LineDrawing {
+  /** `Front`, as lettered under it. */
+  readonly name: string;
+  readonly view: View;
+}
+
 export interface PictureLine {
-  readonly role: Extract<
-    LineRole,
-    'axis' | 'phantom' | 'thin' | 'hatch' | 'cutting-plane' | 'reference' | 'joint'
-  >;
+  readonly role: Extract<LineRole, 'axis' | 'phantom' | 'part' | 'hidden' | 'reference'>;
   readonly edges: readonly Edge[];
   /** Drawn past both ends by this much on paper, mm. */
   readonly past?: number;
@@ -38,8 +39,9 @@ export interface LaidPicture {
   readonly laid: LaidDimensions['laid'];
 }
 
+/** Lengths of the figures are written in the style; `height`: of figures, mm, 2.5 when absent. */
 export function layPicture(
-  picture: Picture,
+  picture: LineDrawing & { readonly view?: View },
   scale: number,
   lengths: LengthStyle,
   height?: number,
@@ -47,7 +49,7 @@ export function layPicture(
   const toPaper: Similarity = { turn: 0, shift: { x: 0, y: 0 }, scale, mirrored: false };
   const own: readonly PathMark[] = [
     ...picture.lines.map((line) => lineOnPaper(line, toPaper)),
-    ...marksOfView(picture.view, toPaper),
+    ...(picture.view === undefined ? [] : marksOfView(picture.view, toPaper)),
   ];
   const { laid, left } = layDimensions(picture.dimensions, own, {
     toPaper,
@@ -67,10 +69,11 @@ export function viewScene(picture: Picture, lengths: LengthStyle): Scene {
 function lineOnPaper({ role, edges, past = 0 }: PictureLine, toPaper: Similarity): PathMark {
   const placed = edges.map((edge) => transformEdge(edge, toPaper));
   const last = placed.length - 1;
+  const [start, end] = [placed[0]?.from, placed.at(-1)?.to];
   return {
     kind: 'path',
     role,
-    closed: false,
+    closed: start !== undefined && end !== undefined && start.x === end.x && start.y === end.y,
     edges: placed.map((edge, at) => {
       if (past === 0 || edge.kind !== 'line') return edge;
       return {

@@ -1,4 +1,4 @@
-import type { Box } from '../../geometry/index.ts';
+import type { Box, Vec } from '../../geometry/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
 import type { Mark, Scene } from '../api.ts';
 import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
@@ -28,7 +28,7 @@ export interface PlateOptions {
   readonly title: Omit<TitleFields, 'scale'>;
 }
 
-/** Ways to set pictures in rows. */
+/** Ways to set pictures in rows: in a row all have the same up, under each other the first ones have the same across. */
 type Rows = readonly (readonly Picture[])[];
 
 /**
@@ -52,37 +52,30 @@ function plateAt(
   last: boolean,
 ): Plate | undefined {
   const laid = rows.map((row) => row.map((picture) => ({ picture, ...layPicture(picture, scale, lengths) })));
-  const widths = laid.map((row) => row.reduce((sum, { box }) => sum + widthOf(box) + APART, -APART));
-  const heights = laid.map(
-    (row) => Math.max(...row.map(({ box }) => heightOf(box))) + NAME_HEIGHT + 4 + APART,
-  );
-  const total = heights.reduce((sum, each) => sum + each, 0) + TITLE_HEIGHT;
-  if ((Math.max(...widths) > width || total > height) && !last) return undefined;
+  const places = laid.map((row) => placesInRow(row.map(({ box }) => box)));
+  const least = Math.min(...places.flat().map(({ minX }) => minX));
+  const wide = Math.max(...places.flat().map(({ maxX }) => maxX)) - least;
+  const tall = laid.reduce((sum, row) => sum + rowHeight(row), TITLE_HEIGHT);
+  if ((wide > width || tall > height) && !last) return undefined;
+  const block = Math.min(TITLE_WIDTH, width);
+  const full = Math.max(block, wide);
   const name = scale >= 1 ? `${scale}:1` : `1:${Math.round(1 / scale)}`;
   const marks: Mark[] = [];
   let top = 0;
   for (const [i, row] of laid.entries()) {
-    let x = Math.max(0, (Math.max(TITLE_WIDTH, ...widths) - widths[i]!) / 2);
-    const tall = Math.max(...row.map(({ box }) => heightOf(box)));
-    for (const { picture, box, marks: own } of row) {
-      const shift = { x: x - box.minX, y: top - tall - box.minY };
+    const origin = top - Math.max(...row.map(({ box }) => box.maxY));
+    for (const [j, { picture, marks: own }] of row.entries()) {
+      const { origin: x, minX, maxX } = places[i]![j]!;
+      const aside = (full - wide) / 2 - least;
+      const shift = { x: x + aside, y: origin };
       marks.push(...own.map((mark) => transformMark(mark, { turn: 0, shift, scale: 1, mirrored: false })));
-      marks.push({
-        kind: 'text',
-        text: picture.name,
-        at: { x: x + widthOf(box) / 2, y: top - tall - 6 },
-        height: NAME_HEIGHT,
-        angle: 0,
-        align: 'middle',
-        weight: 'semibold',
-        role: 'dimension',
-      });
-      x += widthOf(box) + APART;
+      const middle = (minX + maxX) / 2 + aside;
+      marks.push(nameUnder(picture.name, { x: middle, y: top - rowHeight(row) + APART }));
     }
-    top -= heights[i]!;
+    top -= rowHeight(row);
   }
-  const full = Math.max(TITLE_WIDTH, ...widths);
-  marks.push(...titleBlock({ ...title, scale: name }, { x: full - TITLE_WIDTH, y: top - TITLE_HEIGHT }));
+  const corner = { x: full - block, y: top - TITLE_HEIGHT };
+  marks.push(...titleBlock({ ...title, scale: name }, corner, block));
   return {
     scene: { marks, box: boundsOfMarks(marks) },
     scale: name,
@@ -92,5 +85,37 @@ function plateAt(
   };
 }
 
-const widthOf = ({ minX, maxX }: Box): number => maxX - minX;
-const heightOf = ({ minY, maxY }: Box): number => maxY - minY;
+interface PlaceInRow {
+  /** Where the picture's own origin comes to stand, and the sides of what is drawn, mm. */
+  readonly origin: number;
+  readonly minX: number;
+  readonly maxX: number;
+}
+
+/** The first picture of every row has its origin at 0, so that views of one thing stand under each other. */
+function placesInRow(boxes: readonly Box[]): readonly PlaceInRow[] {
+  let right: number | undefined;
+  return boxes.map(({ minX, maxX }) => {
+    const origin = right === undefined ? 0 : right + APART - minX;
+    right = origin + maxX;
+    return { origin, minX: origin + minX, maxX: right };
+  });
+}
+
+/** Pictures of a row stand at the same height, as views of one thing do: what they take together, with their names. */
+function rowHeight(row: readonly { readonly box: Box }[]): number {
+  const top = Math.max(...row.map(({ box }) => box.maxY));
+  const foot = Math.min(...row.map(({ box }) => box.minY));
+  return top - foot + NAME_HEIGHT + 4 + APART;
+}
+
+const nameUnder = (text: string, at: Vec): Mark => ({
+  kind: 'text',
+  text,
+  at,
+  height: NAME_HEIGHT,
+  angle: 0,
+  align: 'middle',
+  weight: 'semibold',
+  role: 'dimension',
+});

@@ -32,8 +32,8 @@ interface Cell {
   readonly width: number;
 }
 
-/** The block, its lower left corner at a point. Text too wide for its field is set in smaller letters. */
-export function titleBlock(fields: TitleFields, at: Vec): readonly Mark[] {
+/** The block, its lower left corner at a point; narrower (`width`, mm) on small paper. Text too wide for its field is set in smaller letters. */
+export function titleBlock(fields: TitleFields, at: Vec, width: number = TITLE_WIDTH): readonly Mark[] {
   const { title, documentType, number, revision, date, scale, sheet, owner } = fields;
   const rows: readonly (readonly Cell[])[] = [
     [
@@ -57,32 +57,35 @@ export function titleBlock(fields: TitleFields, at: Vec): readonly Mark[] {
     edges: polygonOutline(
       [
         at,
-        { x: at.x + TITLE_WIDTH, y: at.y },
-        { x: at.x + TITLE_WIDTH, y: at.y + TITLE_HEIGHT },
+        { x: at.x + width, y: at.y },
+        { x: at.x + width, y: at.y + TITLE_HEIGHT },
         { x: at.x, y: at.y + TITLE_HEIGHT },
       ],
       TAG,
     ).edges,
   };
-  const middle: Mark = rule({ x: at.x, y: at.y + ROW }, { x: at.x + TITLE_WIDTH, y: at.y + ROW });
+  const middle: Mark = rule({ x: at.x, y: at.y + ROW }, { x: at.x + width, y: at.y + ROW });
   return [
     frame,
     middle,
-    ...rows.flatMap((cells, row) => rowMarks(cells, { x: at.x, y: at.y + ROW * (1 - row) })),
+    ...rows.flatMap((cells, row) =>
+      rowMarks(cells, { x: at.x, y: at.y + ROW * (1 - row) }, width / TITLE_WIDTH),
+    ),
   ];
 }
 
-function rowMarks(cells: readonly Cell[], at: Vec): readonly Mark[] {
+function rowMarks(cells: readonly Cell[], at: Vec, share: number): readonly Mark[] {
   let x = at.x;
-  return cells.flatMap(({ head, text, width }) => {
+  return cells.flatMap(({ head, text, width: whole }, i) => {
     const left = x;
+    const width = whole * share;
     x += width;
-    const full = widthOfText(text, TEXT, 'semibold');
-    const height = Math.min(TEXT, (TEXT * (width - 3)) / Math.max(full, 1));
+    const within = (letters: string, height: number, weight: 'regular' | 'semibold'): number =>
+      Math.min(height, (height * (width - 3)) / Math.max(widthOfText(letters, height, weight), 1));
     return [
-      letters(head, { x: left + 1.5, y: at.y + ROW - 1 - HEAD }, HEAD, 'regular'),
-      letters(text, { x: left + 1.5, y: at.y + 1.6 }, height, 'semibold'),
-      ...(x < at.x + TITLE_WIDTH - 1 ? [rule({ x, y: at.y }, { x, y: at.y + ROW })] : []),
+      letters(head, { x: left + 1.5, y: at.y + ROW - 1 - HEAD }, within(head, HEAD, 'regular'), 'regular'),
+      letters(text, { x: left + 1.5, y: at.y + 1.6 }, within(text, TEXT, 'semibold'), 'semibold'),
+      ...(i < cells.length - 1 ? [rule({ x, y: at.y }, { x, y: at.y + ROW })] : []),
     ];
   });
 }

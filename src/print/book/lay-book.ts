@@ -12,9 +12,15 @@ export interface BookPage extends Page {
   readonly pictures: readonly PagePicture[];
 }
 
-/** mm: room for a hole punch at the left, a thumb elsewhere. */
-const MARGINS = { left: 22, right: 14, top: 20, bottom: 16 } as const;
+/** mm: at the left room for a hole punch, as ISO 5457 leaves; a title block of ISO 7200 fits between them on A4. */
+const MARGINS = { left: 20, right: 10, top: 20, bottom: 16 } as const;
 const TITLE_HEIGHT = 16;
+
+/** What a drawing can take of a page under the title of its chapter, mm. */
+export function bookRoom(paper: Paper): { readonly width: number; readonly height: number } {
+  const { box } = bookPage(paper);
+  return { width: box.maxX - box.minX, height: box.maxY - box.minY - TITLE_HEIGHT };
+}
 
 interface Filled {
   readonly chapter: string;
@@ -28,13 +34,7 @@ interface Filled {
  * a page, the head of a table again at the top of the next. Nothing is scaled by calibration but what is at full size.
  */
 export function layBook(book: ShopBook, paper: Paper, meta: PrintMeta): readonly BookPage[] {
-  const { page } = firstLayout(paper);
-  const box = {
-    minX: MARGINS.left,
-    maxX: page.width - MARGINS.right,
-    minY: MARGINS.bottom,
-    maxY: page.height - MARGINS.top,
-  };
+  const { page, box } = bookPage(paper);
   const width = box.maxX - box.minX;
   const height = box.maxY - box.minY;
   const pages: Filled[] = [];
@@ -80,6 +80,17 @@ export function layBook(book: ShopBook, paper: Paper, meta: PrintMeta): readonly
   }));
 }
 
+function bookPage(paper: Paper) {
+  const { page } = firstLayout(paper);
+  const box = {
+    minX: MARGINS.left,
+    maxX: page.width - MARGINS.right,
+    minY: MARGINS.bottom,
+    maxY: page.height - MARGINS.top,
+  };
+  return { page, box };
+}
+
 function stripsOf(
   chapter: BookChapter,
   opening: ShopBook | undefined,
@@ -96,7 +107,12 @@ function stripsOf(
       ],
     }),
   };
-  const blocks = chapter.blocks.flatMap((block) => setBlock(block, width, height - TITLE_HEIGHT));
+  const blocks = chapter.blocks.flatMap((block, at) => {
+    const own = setBlock(block, width, height - TITLE_HEIGHT);
+    // What is said right before a drawing is said of it.
+    const isOfDrawing = block.kind === 'text' && chapter.blocks[at + 1]?.kind === 'drawing';
+    return isOfDrawing ? own.map((strip) => ({ ...strip, staysWithNext: true })) : own;
+  });
   return [...(opening === undefined ? [] : [openingStrip(opening, width)]), title, ...blocks];
 }
 

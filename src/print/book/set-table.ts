@@ -24,7 +24,7 @@ export function setTable(
 ): readonly Strip[] {
   const placed = placeColumns(columns, rows, width);
   const head = headStrip(placed, width);
-  return [head, ...rows.map((row, at) => rowStrip(row, placed, width, at === rows.length - 1, head))];
+  return [head, ...rows.map((row, at) => rowStrip(row, placed, width, at, rows.length, head))];
 }
 
 /** Columns as wide as their widest cell wants, the rest shared out; where that is too much, narrowed in proportion to what they want. */
@@ -90,29 +90,32 @@ function rowStrip(
   row: readonly string[],
   columns: readonly PlacedColumn[],
   width: number,
-  last: boolean,
+  at: number,
+  count: number,
   head: Strip,
 ): Strip {
   const isTitle = row.length === 1;
+  const last = at === count - 1;
   const set = isTitle
     ? [linesWithin(row[0]!, width, TEXT, 'semibold')]
     : columns.map((column, at) =>
         (row[at] ?? '').split('\n').flatMap((line) => linesWithin(line, column.width, TEXT, 'regular')),
       );
-  const count = Math.max(1, ...set.map((lines) => lines.length));
-  const height = LEADING * count + ABOVE + 0.7;
+  const lines = Math.max(1, ...set.map((lines) => lines.length));
+  const height = LEADING * lines + ABOVE + 0.7;
   return {
     height: last ? height + 4 : height,
     repeated: head,
-    ...(isTitle ? { staysWithNext: true } : {}),
+    // Neither the first row nor the last one stands alone on a page.
+    ...(isTitle || (count > 1 && (at === 0 || at === count - 2)) ? { staysWithNext: true } : {}),
     draw: ({ x, y }) => ({
       items: [
-        ...set.flatMap((lines, at) =>
-          lines.map(
+        ...set.flatMap((own, column) =>
+          own.map(
             (line, i): PageItem =>
               isTitle
                 ? words(line, vec(x, y - ABOVE - 2.6 - LEADING * i), { height: TEXT, weight: 'semibold' })
-                : cell(line, columns[at]!, vec(x, y - ABOVE - 2.6 - LEADING * i), TEXT, 'regular'),
+                : cell(line, columns[column]!, vec(x, y - ABOVE - 2.6 - LEADING * i), TEXT, 'regular'),
           ),
         ),
         polyline(rule(x, y - height, width), HAIR, last ? GRAPHITE : PALE),
