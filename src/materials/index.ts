@@ -1,10 +1,10 @@
 export { leastRadiusOfBlade } from './blades.ts';
-export { clearanceHole, type HoleFit } from './clearance-holes.ts';
+export { clearanceHole } from './clearance-holes.ts';
 export { highestSpeed, PASS_OVERLAP, THROUGH, usualDepthOfPass } from './cutters.ts';
 export { type DowelSize, USUAL_DOWELS } from './dowels.ts';
 export type { Figure } from './figure.ts';
 export { SCREW, TAPE } from './fixings.ts';
-export { KNEE_ROOM, OVERHANG, PLACES, USUAL_HEIGHTS, type UsualHeight } from './furniture.ts';
+export { KNEE_ROOM, OVERHANG, PLACES, USUAL_HEIGHTS } from './furniture.ts';
 export { BEARING, BUSHING, RUN_ON } from './guides.ts';
 export { DOWEL_RULES, GLUE_PRESSURE, TENON_RULES } from './joinery.ts';
 export { GRAIN_SLOPE, MOST_SPLAY } from './legs.ts';
@@ -17,6 +17,6 @@ export {
   SLOT_PLAY,
 } from './moisture.ts';
 export { SAG_LIMITS, STANDING_LOADS, TIPPING_LOAD, USUAL_ERRORS } from './statics.ts';
-export { INSERT_RULES, THREADED_INSERTS, type ThreadedInsert } from './threaded-inserts.ts';
+export { INSERT_RULES, THREADED_INSERTS } from './threaded-inserts.ts';
 export { WOOD_SCREWS, type WoodScrew } from './wood-screws.ts';
 export { WOOD_SOURCES, WOODS, type Wood, woodCalled } from './woods.ts';

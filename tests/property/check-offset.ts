@@ -1,6 +1,6 @@
 import { findFaults, type Region, type Vec } from '../../src/geometry/index.ts';
 import type { Random } from '../cases/outlines/random.ts';
-import { boxOf, distanceTo, edgesOf, isInside, placeOn, rightAt, signedDistance } from './oracle.ts';
+import { boxOf, distanceTo, edgesOf, placeOn, rightAt, signedDistanceTo, turnsRound } from './oracle.ts';
 
 /** How near to the boundary a point must not lie to be told inside from outside, mm. */
 const BAND = 2e-6;
@@ -28,11 +28,11 @@ export function faultsOfOffset(
     }
   }
   for (const p of probes(source, by, result, r)) {
-    const d = signedDistance(source, p);
+    const d = signedDistanceTo(sourceEdges, p);
     // Inside the offset when no further out than `by`.
     if (Math.abs(d - by) < BAND || distanceTo(resultEdges, p) < BAND) continue;
     const expected = d < by;
-    if (isInside(result, p) !== expected) {
+    if (turnsRound(resultEdges, p) > 0 !== expected) {
       faults.push(`${say(p)} at ${d} should be ${expected ? 'inside' : 'outside'}`);
     }
   }

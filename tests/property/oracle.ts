@@ -59,8 +59,23 @@ export function distanceToEdge(edge: Edge, p: Vec): number {
 
 export function distanceTo(edges: readonly Edge[], p: Vec): number {
   let least = Infinity;
-  for (const edge of edges) least = Math.min(least, distanceToEdge(edge, p));
+  for (const edge of edges) if (mayBeNearer(edge, p, least)) least = Math.min(least, distanceToEdge(edge, p));
   return least;
+}
+
+/** Only what surely lies farther away is passed over: beyond the disc on a line, off the ring of an arc. */
+function mayBeNearer(edge: Edge, p: Vec, least: number): boolean {
+  const { from, to } = edge;
+  if (edge.kind === 'arc') {
+    const x = p.x - edge.centre.x;
+    const y = p.y - edge.centre.y;
+    return !(Math.abs(Math.sqrt(x * x + y * y) - edge.radius) > least + 1e-6);
+  }
+  const x = p.x - (from.x + to.x) / 2;
+  const y = p.y - (from.y + to.y) / 2;
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  return !(Math.sqrt(x * x + y * y) > least + 1e-6 + Math.sqrt(dx * dx + dy * dy) / 2);
 }
 
 /** Turns round p by the angles under which the edges are seen; p must not lie on an edge. */
@@ -98,9 +113,8 @@ export function isInside(regions: readonly Region[], p: Vec): boolean {
   return turnsRound(edgesOf(regions), p) > 0;
 }
 
-/** Distance to the boundary, negative inside the regions. */
-export function signedDistance(regions: readonly Region[], p: Vec): number {
-  const edges = edgesOf(regions);
+/** The same to the edges of regions. */
+export function signedDistanceTo(edges: readonly Edge[], p: Vec): number {
   const d = distanceTo(edges, p);
   return turnsRound(edges, p) > 0 ? -d : d;
 }

@@ -1,8 +1,6 @@
 export type {
   DrilledPart,
-  GlueArea,
   InsertPlace,
-  InsertSize,
   JointFault,
   JointLayout,
   JointOutcome,
@@ -11,12 +9,11 @@ export type {
   Wall,
   WallsLeft,
 } from './api.ts';
-export type { Apart } from './convex-distance.ts';
 export { layOutDowels } from './dowels.ts';
 export { type DrilledHole, holeOfPlace } from './drilled-hole.ts';
 export { glueArea } from './glue-area.ts';
 export { holeDistance } from './hole-distance.ts';
 export { layOutLooseTenons } from './loose-tenons.ts';
-export { layOutTenon, type TenonLayout, type TenonOutcome } from './mortise-and-tenon.ts';
+export { layOutTenon, type TenonLayout } from './mortise-and-tenon.ts';
 export { type DowelRules, dowelRules, type TenonRules, tenonRules } from './rules.ts';
 export { wallsLeft } from './walls-left.ts';

@@ -18,7 +18,8 @@ import { standBase } from '../stand/stand-base.ts';
 import { type CutListLine, cutList, type RoughAllowance } from './cut-list.ts';
 import { cutsOfPart, type PartCut } from './cuts-of-part.ts';
 import { type ErrorsOfBase, errorsOfBase } from './errors-of-base.ts';
-import { type StandingUp, standingUp } from './standing-up.ts';
+import type { StandingUp } from './standing.ts';
+import { standingUp } from './standing-up.ts';
 
 /** What a base is made of and with. */
 export interface BuildOptions {

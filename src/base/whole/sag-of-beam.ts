@@ -4,7 +4,7 @@ import type { PlacedPart, StandingBase } from '../api.ts';
 import type { Joint } from '../joints/api.ts';
 import { halfPlaneAt, keepHalfPlane } from '../stand/section.ts';
 import { rectangleSection, sagOf } from '../statics/index.ts';
-import type { BeamSag } from './standing-up.ts';
+import type { BeamSag } from './standing.ts';
 
 /** Joints nearer to each other than this along a beam, mm, hold it up at one place. */
 const ONE_SUPPORT = 60;

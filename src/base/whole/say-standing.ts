@@ -3,7 +3,7 @@ import { STANDING_LOADS } from '../../materials/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
 import type { StandingBase } from '../api.ts';
 import type { Measured } from '../statics/index.ts';
-import type { StandingUp } from './standing-up.ts';
+import type { StandingUp } from './standing.ts';
 
 type Facts = Omit<StandingUp, 'findings'>;
 

@@ -1,61 +1,23 @@
-import type { Finding } from '../../core/index.ts';
 import { type Box, circleOutline, polygonOutline, type Region, vec } from '../../geometry/index.ts';
 import { STANDING_LOADS, type Wood } from '../../materials/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
 import type { Joint } from '../joints/api.ts';
 import {
-  type Collision,
   clearWidths,
   findCollisions,
   floorContact,
   lowestOver,
-  type MeasuredBase,
   measureSolids,
   type Solid,
   type SolidKernel,
   withSolids,
 } from '../solids/index.ts';
-import {
-  type ChairPlaces,
-  chairPlaces,
-  kneeClearance,
-  type Measured,
-  overhang,
-  type Rocking,
-  rocking,
-  type Sag,
-  type Tipping,
-  thighClearance,
-  tipping,
-} from '../statics/index.ts';
+import { chairPlaces, kneeClearance, overhang, rocking, thighClearance, tipping } from '../statics/index.ts';
 import { cornersInWorld, footEnds } from './corners-in-world.ts';
 import { sagOfBeam } from './sag-of-beam.ts';
 import { findingsOfStanding } from './say-standing.ts';
-
-/** What a beam that carries the top does under its load. */
-export interface BeamSag {
-  readonly part: string;
-  readonly label: string;
-  readonly sag: Sag;
-}
-
-/** How a base stands, with its top. */
-export interface StandingUp {
-  readonly measured: MeasuredBase;
-  /** kg, reckoned in the wood of the base. */
-  readonly topMass: number;
-  readonly collisions: readonly Collision[];
-  readonly tipping?: Tipping;
-  readonly rocking?: Rocking;
-  readonly overhang: readonly Measured[];
-  readonly knees: readonly Measured[];
-  readonly chairs?: ChairPlaces;
-  readonly beams: readonly BeamSag[];
-  /** Spread along the top for the sag of its rails, kg. */
-  readonly load: number;
-  readonly findings: readonly Finding[];
-}
+import type { StandingUp } from './standing.ts';
 
 export interface StandingOptions {
   readonly woodOf: (part: PlacedPart) => Wood;

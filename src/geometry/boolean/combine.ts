@@ -5,10 +5,8 @@ import { nestLoops } from '../arrangement/nest.ts';
 import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
 import { windingCaster } from '../arrangement/winding.ts';
+import type { Membership } from './membership.ts';
 import { combinePlainly } from './plain/plain-boolean.ts';
-
-/** Does a point belong to the result, given how often each operand winds round it? */
-export type Membership = (winding0: number, winding1: number) => boolean;
 
 /** Regions of all points that belong, from two sets of loops. Empty when nothing does. */
 export function combineLoops(

@@ -1,4 +1,4 @@
-import type { Membership } from '../combine.ts';
+import type { Membership } from '../membership.ts';
 import { castFrom } from './cast-from.ts';
 import { PLAIN_SHAPE, type Workspace } from './workspace.ts';
 

@@ -1,5 +1,5 @@
 import type { Outline } from '../../api.ts';
-import type { Membership } from '../combine.ts';
+import type { Membership } from '../membership.ts';
 import { keepStretches } from './keep-stretches.ts';
 import { clearWorkspace, loadLoops } from './load-loops.ts';
 import { orderEntries } from './order-entries.ts';
