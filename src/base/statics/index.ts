@@ -1,5 +1,5 @@
 export { type BeamLoad, type BeamSupport, bendBeam } from './beam.ts';
-export { rectangleSection, sectionOfRegions } from './beam-section.ts';
+export { type BeamSection, rectangleSection, sectionOfRegions } from './beam-section.ts';
 export { type ChairPlaces, chairPlaces } from './chair-places.ts';
 export {
   combineErrors,

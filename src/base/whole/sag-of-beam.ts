@@ -1,9 +1,9 @@
 import { areaOfRegions, boundsOfRegions, directionToFrame, pointToFrame } from '../../geometry/index.ts';
 import { TIPPING_LOAD, type Wood } from '../../materials/index.ts';
-import type { PlacedPart, StandingBase } from '../api.ts';
+import type { PlacedPart } from '../api.ts';
 import type { Joint } from '../joints/api.ts';
 import { halfPlaneAt, keepHalfPlane } from '../stand/section.ts';
-import { rectangleSection, sagOf } from '../statics/index.ts';
+import { type BeamSection, rectangleSection, sagOf } from '../statics/index.ts';
 import type { BeamSag } from './standing.ts';
 
 /** Joints nearer to each other than this along a beam, mm, hold it up at one place. */
@@ -13,12 +13,13 @@ const STRIP = 2;
 
 /**
  * The sag of a part that carries the top, held up where it is joined to what stands under it, under its share of a load (kg, all told)
- * spread along its length. Its section is taken in the middle. Nothing for a beam that fewer than two places hold.
+ * spread along its length: beams and top bend together, each taking as much of the load as it is stiff. Its section is taken in the middle.
+ * Nothing for a beam that fewer than two places hold.
  */
 export function sagOfBeam(
   part: PlacedPart,
   joints: readonly Joint[],
-  { base, load, wood }: { readonly base: StandingBase; readonly load: number; readonly wood: Wood },
+  { load, wood, share }: { readonly load: number; readonly wood: Wood; readonly share: number },
 ): readonly BeamSag[] {
   const box = boundsOfRegions(part.silhouette);
   const length = box.maxY - box.minY;
@@ -30,22 +31,32 @@ export function sagOfBeam(
     .sort((a, b) => a - b);
   const supports = gather(places);
   if (supports.length < 2) return [];
-  const up = directionToFrame(part.frame, { x: 0, y: 0, z: 1 });
-  const width = widthInMiddle(part, (box.minY + box.maxY) / 2);
-  const { thickness } = part.drawn;
-  const isOnEdge = Math.abs(up.x) > Math.abs(up.z);
-  const [across, depth] = isOnEdge ? [thickness, width] : [width, thickness];
-  const count = base.parts.filter(({ beam }) => beam).length;
-  const newtons = (load / count) * TIPPING_LOAD.gravity.value;
+  const newtons = load * share * TIPPING_LOAD.gravity.value;
   const sag = sagOf({
     length,
     supports: supports.map((at) => ({ at, kind: 'rest' })),
     loads: [{ kind: 'spread', from: 0, to: length, perLength: newtons / length }],
-    section: rectangleSection(across, depth),
+    section: sectionInMiddle(part),
     elasticity: wood.modulusOfElasticity,
     rupture: wood.modulusOfRupture,
   });
   return sag === undefined ? [] : [{ part: part.id, label: part.label, sag }];
+}
+
+/** How stiff a beam is against a load from above: modulus of elasticity times second moment of area, N·mm². */
+export function stiffnessOfBeam(part: PlacedPart, wood: Wood): number {
+  return sectionInMiddle(part).secondMoment * wood.modulusOfElasticity;
+}
+
+/** The section half way along, as it stands: on edge or flat. */
+function sectionInMiddle(part: PlacedPart): BeamSection {
+  const box = boundsOfRegions(part.silhouette);
+  const up = directionToFrame(part.frame, { x: 0, y: 0, z: 1 });
+  const width = widthInMiddle(part, (box.minY + box.maxY) / 2);
+  const { thickness } = part.drawn;
+  return Math.abs(up.x) > Math.abs(up.z)
+    ? rectangleSection(thickness, width)
+    : rectangleSection(width, thickness);
 }
 
 /** Places that lie together count as one, in their middle. */

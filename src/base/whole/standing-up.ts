@@ -13,9 +13,17 @@ import {
   type SolidKernel,
   withSolids,
 } from '../solids/index.ts';
-import { chairPlaces, kneeClearance, overhang, rocking, thighClearance, tipping } from '../statics/index.ts';
+import {
+  chairPlaces,
+  kneeClearance,
+  overhang,
+  rectangleSection,
+  rocking,
+  thighClearance,
+  tipping,
+} from '../statics/index.ts';
 import { cornersInWorld, footEnds } from './corners-in-world.ts';
-import { sagOfBeam } from './sag-of-beam.ts';
+import { sagOfBeam, stiffnessOfBeam } from './sag-of-beam.ts';
 import { findingsOfStanding } from './say-standing.ts';
 import type { StandingUp } from './standing.ts';
 
@@ -25,8 +33,9 @@ export interface StandingOptions {
   readonly lengths: LengthStyle;
 }
 
-/** How far in from the front edge knees reach, mm, and up to which height feet and chairs need room. */
+/** How far in from the front edge knees reach, and how far a chair goes in, mm, and up to which height feet and chairs need room. */
 const KNEE_DEPTH = 450;
+const CHAIR_DEPTH = 300;
 const CHAIR_HEIGHT = 450;
 /** Share of the top's length over which a sitter's knees are looked for. */
 const SEATED_SHARE = 0.5;
@@ -69,6 +78,10 @@ function stand(
   const ends = footEnds(parts);
   const carriers = parts.flatMap(cornersInWorld).filter(({ z }) => Math.abs(z - top.level) < CARRIES);
   const load = STANDING_LOADS[use].value;
+  const beams = parts.filter(({ beam }) => beam);
+  const stiffness =
+    stiffnessOfTop(base, options.topWood) +
+    beams.reduce((sum, part) => sum + stiffnessOfBeam(part, options.woodOf(part)), 0);
   const facts: Omit<StandingUp, 'findings'> = {
     measured,
     topMass,
@@ -85,12 +98,20 @@ function stand(
             seatedEnds: false,
           }),
     ...roomOf(kernel, solids, base),
-    beams: parts
-      .filter(({ beam }) => beam)
-      .flatMap((part) => sagOfBeam(part, joints, { base, load: load + topMass, wood: options.woodOf(part) })),
+    beams: beams.flatMap((part) => {
+      const wood = options.woodOf(part);
+      const share = stiffnessOfBeam(part, wood) / stiffness;
+      return sagOfBeam(part, joints, { load: load + topMass, wood, share });
+    }),
     load,
   };
   return { ...facts, findings: findingsOfStanding(facts, base, options.lengths) };
+}
+
+/** The top bends along the table with the beams under it, N·mm²; of a round one its middle half counts. */
+function stiffnessOfTop({ top }: StandingBase, wood: Wood): number {
+  const width = top.shape === 'round' ? top.width / 2 : top.width;
+  return rectangleSection(width, top.thickness).secondMoment * wood.modulusOfElasticity;
 }
 
 function outlineOfTop({ top }: StandingBase): Region {
@@ -124,7 +145,7 @@ function roomOf(
     solids,
     {
       min: { x: -top.length / 2, y: over.minY, z: 0 },
-      max: { x: top.length / 2, y: over.maxY, z: CHAIR_HEIGHT },
+      max: { x: top.length / 2, y: front + Math.min(CHAIR_DEPTH, top.width / 2), z: CHAIR_HEIGHT },
     },
     'x',
   );

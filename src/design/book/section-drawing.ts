@@ -12,9 +12,9 @@ import type { BookBlock } from '../../print/index.ts';
 import type { BookStyle } from './book-style.ts';
 
 /** What is shown round the joint beyond its own bores, mm of wood. */
-const ROUND = 22;
+const ROUND = 16;
 /** Room for it on paper without its figures, mm. */
-const MOST = { width: 135, height: 100 } as const;
+const MOST = { width: 135, height: 82 } as const;
 /** Walls thicker than this, mm, are no concern. */
 const SHOWN_WALL = 40;
 const TAG = { id: 'section', role: 'left' } as const;
