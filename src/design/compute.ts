@@ -107,6 +107,8 @@ function partsIn(
     }
     cut.set(part, then.value);
   }
+  // Parts alone are taken as they are drawn: nothing worth remembering.
+  if (sketch.base === undefined) return partsOfDesign(design, sketch, tooling, cut, solids);
   const inputs = [
     sketch,
     [...cut],
