@@ -1,14 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import {
-  type BuildOptions,
-  type BuiltBase,
-  buildBase,
-  loadSolids,
-  type SolidKernel,
-} from '../../../src/base/index.ts';
 import { keepCutParts } from '../../../src/base/kept/keep-cut-parts.ts';
+import { loadSolids, type SolidKernel } from '../../../src/base/solids/index.ts';
 import { standBase } from '../../../src/base/stand/stand-base.ts';
+import { type BuildOptions, type BuiltBase, buildBase } from '../../../src/base/whole/build-base.ts';
 import { woodCalled } from '../../../src/materials/index.ts';
 import { evaluateForm, readForm, type Sketch } from '../../../src/sketch/index.ts';
 
