@@ -14,4 +14,4 @@ export { basePicture, pictorialOf } from './title/base-pictures.ts';
 export { letterNear } from './title/letter-near.ts';
 export { partPictures } from './title/part-pictures.ts';
 export { layPicture, type Picture, type PictureLine, viewScene } from './title/picture.ts';
-export { plateOf } from './title/plate.ts';
+export { type Plate, platesOf } from './title/plate.ts';

@@ -1,5 +1,12 @@
 import type { BuiltBase, MadePart } from '../../base/index.ts';
-import { basePicture, type Picture, partPictures, pictorialOf, plateOf } from '../../drawing/index.ts';
+import {
+  basePicture,
+  type Picture,
+  type Plate,
+  partPictures,
+  pictorialOf,
+  platesOf,
+} from '../../drawing/index.ts';
 import { type BookBlock, bookRoom } from '../../print/index.ts';
 import type { Computed } from '../computed.ts';
 import { resolvePaper } from '../resolve-paper.ts';
@@ -28,26 +35,28 @@ export function viewChapters(
   const plates: readonly {
     readonly title: string;
     readonly type: string;
-    /** Ways to set its pictures in rows. */
-    readonly ways: readonly (readonly (readonly Picture[])[])[];
+    /** Ways to set its pictures in rows on one plate or several. */
+    readonly ways: readonly (readonly (readonly (readonly Picture[])[])[])[];
   }[] = [
     {
       title: name,
       type: 'General arrangement',
       ways: [
-        [[front, left], [plan]],
-        [[front], [left], [plan]],
+        [[[front, left], [plan]]],
+        [[[front], [left], [plan]]],
+        [[[front], [plan]], [[left]]],
+        [[[front]], [[plan]], [[left]]],
       ],
     },
-    { title: name, type: 'Pictorial view', ways: [[[pictorialOf(base.parts)]]] },
+    { title: name, type: 'Pictorial view', ways: [[[[pictorialOf(base.parts)]]]] },
     ...made.map((part) => ({
       title: `${name}: ${part.label}`,
       type: 'Part',
-      ways: [[partPictures(part, placedOf(part, base))]],
+      ways: [[[partPictures(part, placedOf(part, base))]]],
     })),
   ];
   const blocks = plates.map(({ title, type, ways }, at): readonly BookBlock[] => {
-    const plate = plateOf(ways, {
+    const drawn = platesOf(ways, {
       lengths,
       width: room.width,
       height: room.height - UNDER - (at === 0 ? OPENING : 0),
@@ -57,19 +66,17 @@ export function viewChapters(
         number: `${at + 1}`,
         revision: revision.index,
         date: revision.date,
-        sheet: `${at + 1}/${plates.length}`,
       },
     });
-    return [
-      { kind: 'drawing', scene: plate.scene },
-      ...(plate.left.length === 0
-        ? []
-        : [
-            { kind: 'text', text: `Not in the drawing for want of room: ${plate.left.join('; ')}.` } as const,
-          ]),
-    ];
+    return drawn.flatMap(blocksOfPlate);
   });
   return { base: blocks.slice(0, 2).flat(), parts: blocks.slice(2).flat() };
+}
+
+function blocksOfPlate({ scene, left }: Plate): readonly BookBlock[] {
+  const drawing: BookBlock = { kind: 'drawing', scene };
+  if (left.length === 0) return [drawing];
+  return [drawing, { kind: 'text', text: `Not in the drawing for want of room: ${left.join('; ')}.` }];
 }
 
 function without(picture: Picture, names: readonly string[]): Picture {

@@ -1,4 +1,4 @@
-import { arc, polar, transformPoint, type Vec } from '../../geometry/index.ts';
+import { arc, type Edge, polar, transformPoint, type Vec } from '../../geometry/index.ts';
 import type { Mark, PathMark } from '../api.ts';
 import { type Drawing, pathMark, textMark } from '../layout/drawing.ts';
 import { flattenEdge } from '../layout/flatten.ts';
@@ -6,45 +6,57 @@ import { boxOfText, growBox, type OrientedBox, segmentMeetsBox } from '../layout
 import { widthOfText } from '../lettering/metrics.ts';
 import { DRAWN, narrowHead, step, stroke } from '../pattern/strokes.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
-import { figureOf, measuredAngle } from './figure-of.ts';
+import { FIGURE, figureOf, measuredAngle } from './figure-of.ts';
 import { HEAD } from './lanes.ts';
+import { allRound, leadWords } from './leader-marks.ts';
 
-/** Radii tried for the arc, mm. */
-const RADII = [18, 22, 26, 30, 36, 42, 50, 60] as const;
+/** Radii tried for the arc, mm: a wide angle is shown by a small one. */
+const RADII = [9, 12, 15, 18, 22, 26, 30, 36, 42, 50, 60] as const;
+/** From this radius on, mm, an arc is drawn even where its heads stand outside it. */
+const NARROW_FROM = 18;
 const AIR = 0.4;
 
-/** An angle: its two legs, an arc with heads between them, and the figure at its middle or past an end. Nothing when there is no room. */
+/**
+ * An angle: its two legs, an arc with heads between them, and the figure at its middle, past an end or, failing that, at the end of a leader.
+ * Nothing when there is no room.
+ */
 export function angleMarks(
   dimension: Extract<Dimension, { kind: 'angle' }>,
   drawing: Drawing,
   style: DimensionStyle,
 ): readonly Mark[] | undefined {
-  const size = style.height ?? 2.5;
   const at = transformPoint(dimension.at, style.toPaper);
   const start = dimension.from + style.toPaper.turn;
   const sweep = measuredAngle(dimension);
   const words = figureOf(dimension, style.lengths);
-  for (const radius of RADII) {
-    const lines = arcLines(at, start, sweep, radius);
-    const crossesText = lines.some(({ edges }) =>
-      edges.some((edge) => {
-        const points = flattenEdge(edge, 0.2);
-        return points.slice(1).some((p, i) => !drawing.occupancy.isClearOfBoxes(points[i]!, p));
-      }),
-    );
-    if (crossesText) continue;
-    for (const centre of places(at, start, sweep, radius, widthOfText(words, size, 'regular'), size)) {
+  const tried = RADII.filter((radius) => radius >= NARROW_FROM || radius * sweep >= 2 * HEAD + 2)
+    .map((radius) => ({ radius, lines: arcLines(at, start, sweep, radius) }))
+    .filter(({ lines }) => lines.every(({ edges }) => edges.every((edge) => isClear(edge, drawing))));
+  for (const { radius, lines } of tried) {
+    for (const centre of places(at, start, sweep, radius, widthOfText(words, FIGURE, 'regular'))) {
       const text = textMark(
         words,
-        { x: centre.x, y: centre.y - size / 2 },
-        { align: 'middle', role: 'dimension', height: size },
+        { x: centre.x, y: centre.y - FIGURE / 2 },
+        { align: 'middle', role: 'dimension', height: FIGURE },
       );
       const room = growBox(boxOfText(text), AIR);
       if (!drawing.occupancy.isFree(room) || lines.some((mark) => meetsBox(mark, room))) continue;
       return [...lines, text];
     }
   }
+  for (const { radius, lines } of tried) {
+    const middle = step(at, polar(start + sweep / 2), radius);
+    const keepsOff = (room: OrientedBox): boolean => !lines.some((mark) => meetsBox(mark, room));
+    const led = leadWords(middle, words, allRound(), drawing, keepsOff);
+    if (led !== undefined) return [...lines, ...led];
+  }
   return undefined;
+}
+
+/** May the line be drawn without running through lettering? */
+function isClear(edge: Edge, drawing: Drawing): boolean {
+  const points = flattenEdge(edge, 0.2);
+  return points.slice(1).every((p, i) => drawing.occupancy.isClearOfBoxes(points[i]!, p));
 }
 
 /** The angle's own lines are in the way of its figure as well. */
@@ -77,16 +89,9 @@ function arcLines(at: Vec, start: number, sweep: number, radius: number): readon
 }
 
 /** Middles for the figure: outside the arc's middle, inside it, then past its ends. */
-function* places(
-  at: Vec,
-  start: number,
-  sweep: number,
-  radius: number,
-  width: number,
-  size: number,
-): Generator<Vec> {
+function* places(at: Vec, start: number, sweep: number, radius: number, width: number): Generator<Vec> {
   const reach = (angle: number): number =>
-    (Math.abs(Math.cos(angle)) * width + Math.abs(Math.sin(angle)) * size * 1.5) / 2 + 1;
+    (Math.abs(Math.cos(angle)) * width + Math.abs(Math.sin(angle)) * FIGURE * 1.5) / 2 + 1;
   const middle = start + sweep / 2;
   if (sweep * radius > width + 2) yield step(at, polar(middle), radius - reach(middle) - 0.3);
   yield step(at, polar(middle), radius + reach(middle) + 2);

@@ -2,6 +2,9 @@ import { distance, dot, polar, subtract } from '../../geometry/index.ts';
 import { writeAngle, writeLength } from '../pattern/source.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
 
+/** Usual height of figures, mm. */
+export const FIGURE = 2.5;
+
 type LengthDimension = Extract<Dimension, { kind: 'length' }>;
 
 /** mm in the world. */

@@ -3,7 +3,7 @@ import { toFrame } from '../layout/oriented-box.ts';
 import { widthOfText } from '../lettering/metrics.ts';
 import { readable } from '../pattern/strokes.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
-import { figureOf } from './figure-of.ts';
+import { FIGURE, figureOf } from './figure-of.ts';
 
 type LengthDimension = Extract<Dimension, { kind: 'length' }>;
 
@@ -55,14 +55,14 @@ type BareLine = Omit<LengthLine, 'height'>;
 const spanOf = ({ ends }: BareLine): number => ends[1].x - ends[0].x;
 
 function bareLine(dimension: LengthDimension, hull: readonly Vec[], style: DimensionStyle): BareLine {
-  const { toPaper, lengths, height = 2.5 } = style;
+  const { toPaper, lengths } = style;
   const [from, to] = [dimension.from, dimension.to].map((p) => transformPoint(p, toPaper)) as [Vec, Vec];
   const direction =
     dimension.along === undefined ? angleOf(subtract(to, from)) : dimension.along + toPaper.turn;
   const angle = readable(direction);
   const ends = [from, to].map((p) => toFrame(ORIGIN, angle, p)).sort((a, b) => a.x - b.x) as [Vec, Vec];
   const figure = figureOf(dimension, lengths);
-  const width = widthOfText(figure, height, 'regular');
+  const width = widthOfText(figure, FIGURE, 'regular');
   const span = ends[1].x - ends[0].x;
   const side = dimension.side === undefined ? roomier(ends, hull, angle) : sideOf(dimension.side, angle);
   const headsInside = span >= 2 * HEAD + BETWEEN;

@@ -1,11 +1,12 @@
-import { joinBoxes, type Vec } from '../../geometry/index.ts';
+import { joinBoxes, type Similarity, STAY, type Vec } from '../../geometry/index.ts';
 import type { Mark, PathMark } from '../api.ts';
 import { createDrawing, type Drawing } from '../layout/drawing.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { boundsOfMark } from '../scene/bounds-of-marks.ts';
+import { transformMark } from '../scene/transform-scene.ts';
 import { angleMarks } from './angle-marks.ts';
 import type { Dimension, DimensionStyle, LaidDimension, LaidDimensions } from './api.ts';
-import { figureOf } from './figure-of.ts';
+import { FIGURE, figureOf } from './figure-of.ts';
 import { layLanes } from './lanes.ts';
 import { leaderMarks } from './leader-marks.ts';
 import { figureMarks, linesOf } from './length-marks.ts';
@@ -19,6 +20,27 @@ const HULL = 0.5;
  * lettering, and are measured from the points alone.
  */
 export function layDimensions(
+  dimensions: readonly Dimension[],
+  marks: readonly Mark[],
+  style: DimensionStyle,
+): LaidDimensions {
+  const { height = FIGURE } = style;
+  if (height === FIGURE) return layAtUsualSize(dimensions, marks, style);
+  // Larger figures want larger heads and lanes farther apart: all is laid at the usual size on a smaller picture, and that is enlarged.
+  const grown = height / FIGURE;
+  const toPaper = { ...style.toPaper, ...shrunk(style.toPaper, grown) };
+  const small = marks.map((mark) => transformMark(mark, { ...STAY, scale: 1 / grown }));
+  const { laid, left } = layAtUsualSize(dimensions, small, { ...style, toPaper });
+  const enlarge = (mark: Mark): Mark => transformMark(mark, { ...STAY, scale: grown });
+  return { laid: laid.map((each) => ({ ...each, marks: each.marks.map(enlarge) })), left };
+}
+
+const shrunk = ({ scale, shift }: Similarity, by: number): Pick<Similarity, 'scale' | 'shift'> => ({
+  scale: scale / by,
+  shift: { x: shift.x / by, y: shift.y / by },
+});
+
+function layAtUsualSize(
   dimensions: readonly Dimension[],
   marks: readonly Mark[],
   style: DimensionStyle,
@@ -56,7 +78,7 @@ function layLengths(
   const drawn = lines.map((line) => ({ line, own: linesOf(line) }));
   for (const { own } of drawn) drawing.draw(own);
   return drawn.map(({ line, own }) => {
-    const figure = figureMarks(line, drawing, style.height ?? 2.5);
+    const figure = figureMarks(line, drawing);
     drawing.draw(figure);
     return { dimension: line.dimension, figure: line.figure, marks: [...own, ...figure] };
   });

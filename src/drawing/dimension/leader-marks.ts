@@ -1,10 +1,10 @@
 import { angleOf, polar, subtract, transformPoint, type Vec } from '../../geometry/index.ts';
 import type { Mark } from '../api.ts';
 import { type Drawing, pathMark, textMark } from '../layout/drawing.ts';
-import { boxOfText, growBox } from '../layout/oriented-box.ts';
+import { boxOfText, growBox, type OrientedBox } from '../layout/oriented-box.ts';
 import { narrowHead, step, stroke } from '../pattern/strokes.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
-import { figureOf } from './figure-of.ts';
+import { FIGURE, figureOf } from './figure-of.ts';
 import { HEAD } from './lanes.ts';
 
 const LENGTHS = [7, 10, 14, 19, 25, 33, 44, 58, 75, 100] as const;
@@ -20,21 +20,39 @@ export function leaderMarks(
   drawing: Drawing,
   style: DimensionStyle,
 ): readonly Mark[] | undefined {
-  const size = style.height ?? 2.5;
   const at = transformPoint(dimension.at, style.toPaper);
   const words = figureOf(dimension, style.lengths);
-  for (const { length, direction } of ways(dimension, style)) {
+  return leadWords(at, words, ways(dimension, style), drawing);
+}
+
+export interface LeaderWay {
+  /** mm. */
+  readonly length: number;
+  readonly direction: number;
+}
+
+/** Words at the end of a line that points at a place, the first of the ways that finds room; `isFree`: what else they are to keep off. */
+export function leadWords(
+  at: Vec,
+  words: string,
+  among: Iterable<LeaderWay>,
+  drawing: Drawing,
+  isFree: (room: OrientedBox) => boolean = () => true,
+): readonly Mark[] | undefined {
+  for (const { length, direction } of among) {
     const away = polar(direction);
     const elbow = step(at, away, length);
     const right = away.x >= 0 ? 1 : -1;
     const shelf = { x: elbow.x + right * 2, y: elbow.y };
     const text = textMark(
       words,
-      { x: shelf.x + right * 0.8, y: shelf.y - size / 2 },
-      { height: size, align: right === 1 ? 'left' : 'right', role: 'dimension' },
+      { x: shelf.x + right * 0.8, y: shelf.y - FIGURE / 2 },
+      { height: FIGURE, align: right === 1 ? 'left' : 'right', role: 'dimension' },
     );
+    const room = growBox(boxOfText(text), AIR);
     const isClear =
-      drawing.occupancy.isFree(growBox(boxOfText(text), AIR)) &&
+      drawing.occupancy.isFree(room) &&
+      isFree(room) &&
       drawing.occupancy.isClearOfBoxes(at, elbow) &&
       drawing.occupancy.isClearOfBoxes(elbow, shelf);
     if (!isClear) continue;
@@ -47,15 +65,21 @@ export function leaderMarks(
   return undefined;
 }
 
+/** Ways to lead words away from a place, the shortest first. */
+export function* allRound(): Generator<LeaderWay> {
+  for (const length of LENGTHS) {
+    for (let i = 0; i < AROUND; i++) yield { length, direction: ((i + 0.5) * 2 * Math.PI) / AROUND };
+  }
+}
+
 function* ways(
   dimension: Extract<Dimension, { kind: 'radius' | 'note' }>,
   { toPaper }: DimensionStyle,
-): Generator<{ readonly length: number; readonly direction: number }> {
-  const around = Array.from({ length: AROUND }, (_, i) => ((i + 0.5) * 2 * Math.PI) / AROUND);
+): Generator<LeaderWay> {
   const ray: readonly Vec[] = dimension.kind === 'radius' ? [subtract(dimension.at, dimension.centre)] : [];
   const straight = ray
     .map(angleOf)
     .flatMap((angle) => [angle + toPaper.turn, angle + toPaper.turn + Math.PI]);
   for (const length of LENGTHS.slice(0, 7)) for (const direction of straight) yield { length, direction };
-  for (const length of LENGTHS) for (const direction of around) yield { length, direction };
+  yield* allRound();
 }

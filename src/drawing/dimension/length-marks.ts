@@ -3,12 +3,15 @@ import type { PathMark, TextMark } from '../api.ts';
 import { type Drawing, pathMark, textMark } from '../layout/drawing.ts';
 import { boxOfText, growBox, inFrame } from '../layout/oriented-box.ts';
 import { narrowHead, stroke } from '../pattern/strokes.ts';
+import { FIGURE } from './figure-of.ts';
 import { HEAD, type LengthLine } from './lanes.ts';
 
 /** Extension lines run past the dimension line by this, mm (about 8 line widths, ISO 129-1 from memory). */
 const PAST = 1.5;
 /** White kept round a figure, and between it and its line, mm. */
 const AIR = 0.4;
+/** Half the width of a head, and a little: figures may stand over the heads of a short line. */
+const OVER_HEADS = 0.4;
 /** How far past an end a figure is tried, mm. */
 const FARTHEST = 400;
 
@@ -36,21 +39,17 @@ export function linesOf(line: LengthLine): readonly PathMark[] {
  * The figure where nothing else stands: over the line between its ends, from the middle outwards; otherwise past an end, on a
  * continuation of the line, as near as there is room. Throws when the paper is full for 400 mm on both sides, which cannot be.
  */
-export function figureMarks(
-  line: LengthLine,
-  drawing: Drawing,
-  size: number,
-): readonly (PathMark | TextMark)[] {
+export function figureMarks(line: LengthLine, drawing: Drawing): readonly (PathMark | TextMark)[] {
   const [left, right] = [line.ends[0].x, line.ends[1].x];
   for (const middle of line.figureInside ? inside(left, right, line.width) : []) {
-    const text = figureAt(line, middle, size);
+    const text = figureAt(line, middle);
     if (isFree(drawing, text)) return [text];
   }
   const start = line.headsInside ? 0 : HEAD + 1;
   for (let away = 0; away < FARTHEST; away += 1.5) {
     for (const past of [1, -1]) {
       const edge = past === 1 ? right + start + away : left - start - away;
-      const text = figureAt(line, edge + past * (1 + line.width / 2), size);
+      const text = figureAt(line, edge + past * (1 + line.width / 2));
       if (!isFree(drawing, text)) continue;
       const carrier = [past === 1 ? right : left, edge + past * (2 + line.width)] as const;
       const [from, to] = carrier.map((x) => put(line, x, line.height)) as [Vec, Vec];
@@ -72,10 +71,10 @@ function* inside(left: number, right: number, width: number): Generator<number> 
   }
 }
 
-function figureAt(line: LengthLine, x: number, size: number): TextMark {
+function figureAt(line: LengthLine, x: number): TextMark {
   // Tails reach 0.3 of the height under the baseline.
-  const at = put(line, x, line.height + 0.3 * size + AIR + 0.3);
-  return textMark(line.figure, at, { angle: line.angle, align: 'middle', role: 'dimension', height: size });
+  const at = put(line, x, line.height + 0.3 * FIGURE + AIR + OVER_HEADS);
+  return textMark(line.figure, at, { angle: line.angle, align: 'middle', role: 'dimension', height: FIGURE });
 }
 
 function isFree(drawing: Drawing, text: TextMark): boolean {

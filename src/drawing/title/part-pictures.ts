@@ -5,6 +5,7 @@ import type { View } from '../view/api.ts';
 import { camerasOfPart } from '../view/cameras.ts';
 import { viewOfParts } from '../view/view-of-parts.ts';
 import { endsOnEdge, endsOnFace, widthsOfEnds } from './part-ends.ts';
+import { arrisesOfFace, arrisesOnEdge, endOf, placesAlong, placesFromFace } from './part-positions.ts';
 import { centresOfWork, woodWithWork } from './part-work.ts';
 import type { Picture } from './picture.ts';
 
@@ -17,8 +18,8 @@ const OWN = {
 
 /**
  * One different part, square to its face and from its right, as it is made in the left hand: every corner that cuts make, what joints take
- * and leave (hidden edges dashed) with their middles, overall length, width and thickness, radii, and the angles of its ends on the face
- * and on its right edge.
+ * and leave (hidden edges dashed) with their middles and where these lie, overall length, width and thickness, long and short points, radii,
+ * and the angles of its ends on the face and on its right edge.
  */
 export function partPictures(made: MadePart, part: PlacedPart): readonly Picture[] {
   // As the pattern lies: the made part's own plane, whichever way it stands in the base.
@@ -36,7 +37,11 @@ export function partPictures(made: MadePart, part: PlacedPart): readonly Picture
       name: `${made.label}, face side`,
       view: face,
       lines: centresOfWork(made.work, cameras.face),
-      dimensions: faceDimensions(made, box),
+      dimensions: [
+        ...faceDimensions(made, box),
+        ...placesAlong(made, cameras.face, box),
+        ...arrisesOfFace(made, box),
+      ],
     },
     {
       name: 'From the right',
@@ -51,6 +56,8 @@ export function partPictures(made: MadePart, part: PlacedPart): readonly Picture
           along: 0,
           side: 'below',
         },
+        ...placesFromFace(made, cameras.right, box),
+        ...arrisesOnEdge(made, cameras.right, box),
         ...endsOnEdge(made, cameras.right),
       ],
     },
@@ -70,8 +77,8 @@ function faceDimensions(made: MadePart, box: Box): readonly Dimension[] {
     {
       kind: 'length',
       name: 'length',
-      from: { x: box.maxX, y: box.minY },
-      to: { x: box.maxX, y: box.maxY },
+      from: endOf(made, 'low', 'right'),
+      to: endOf(made, 'high', 'right'),
       along: Math.PI / 2,
       side: 'right',
     },

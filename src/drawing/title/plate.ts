@@ -25,21 +25,24 @@ export interface PlateOptions {
   /** Room on paper, mm. */
   readonly width: number;
   readonly height: number;
-  readonly title: Omit<TitleFields, 'scale'>;
+  readonly title: Omit<TitleFields, 'scale' | 'sheet'>;
 }
 
 /** Ways to set pictures in rows: in a row all have the same up, under each other the first ones have the same across. */
 type Rows = readonly (readonly Picture[])[];
 
 /**
- * Pictures at the largest standard scale at which one of the ways to set them in rows fits, the first of those, with a title block of ISO
- * 7200 under them.
+ * Pictures on plates, each with a title block of ISO 7200 under it, at the largest standard scale at which one of the ways to share them out
+ * fits, the first of those: the way of fewest plates is to stand first. A way is a list of plates, a plate a list of rows.
  */
-export function plateOf(ways: readonly Rows[], options: PlateOptions): Plate {
+export function platesOf(ways: readonly (readonly Rows[])[], options: PlateOptions): readonly Plate[] {
   for (const scale of SCALES) {
-    for (const rows of ways) {
-      const plate = plateAt(rows, scale, options, scale === SCALES.at(-1));
-      if (plate !== undefined) return plate;
+    for (const way of ways) {
+      const plates = way.map((rows, at) =>
+        plateAt(rows, scale, `${at + 1}/${way.length}`, options, scale === SCALES.at(-1)),
+      );
+      const fitting = plates.filter((plate) => plate !== undefined);
+      if (fitting.length === way.length) return fitting;
     }
   }
   throw new RangeError('a plate shows something');
@@ -48,6 +51,7 @@ export function plateOf(ways: readonly Rows[], options: PlateOptions): Plate {
 function plateAt(
   rows: Rows,
   scale: number,
+  sheet: string,
   { lengths, width, height, title }: PlateOptions,
   last: boolean,
 ): Plate | undefined {
@@ -75,7 +79,7 @@ function plateAt(
     top -= rowHeight(row);
   }
   const corner = { x: full - block, y: top - TITLE_HEIGHT };
-  marks.push(...titleBlock({ ...title, scale: name }, corner, block));
+  marks.push(...titleBlock({ ...title, sheet, scale: name }, corner, block));
   return {
     scene: { marks, box: boundsOfMarks(marks) },
     scale: name,
