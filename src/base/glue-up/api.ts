@@ -19,7 +19,7 @@ export interface GlueGroup {
 export interface Clamp {
   /** The way in which the joints close, as near as one way serves them. */
   readonly direction: Vec3;
-  /** From one outermost wood to the other along that way, and with the cauls, mm. */
+  /** From wood to wood along that way where the jaws press, over the joints, and with the cauls, mm. */
   readonly opening: number;
   readonly withCauls: number;
   readonly joints: readonly string[];

@@ -1,13 +1,11 @@
 import { polygonOutline, vec } from '../../geometry/index.ts';
 import type { SketchedPart } from '../../sketch/index.ts';
 import type { Caul, GlueStep } from './api.ts';
-import { CAUL_THICKNESS } from './clamps-of.ts';
+import { CAUL_THICKNESS, PAST } from './jaw-on.ts';
 
 /** Wedges whose angle (rad) and sizes (mm) differ by less are made alike. */
 const SAME_ANGLE = 0.0009;
 const SAME_SIZE = 1;
-/** A wedge reaches so far past the joint on both sides, mm. */
-const PAST = 15;
 
 /** The wedges that the clamps of all steps need, alike ones together. */
 export function caulsOf(steps: readonly GlueStep[]): readonly Caul[] {

@@ -1,11 +1,16 @@
 import type { PlacedPart } from '../api.ts';
 import type { Joint } from '../joints/api.ts';
+import { cornersInWorld } from '../whole/corners-in-world.ts';
 import type { GlueStep } from './api.ts';
 import { clampsOf } from './clamps-of.ts';
 
+/** Pieces whose reach differs by less, mm, are as handy to glue. */
+const SAME_REACH = 1;
+
 /**
  * The order in which a base is glued: small groups first (a leg pair, a frame), then those joined, as many joints at a time as
- * must close together. Of the joints left that kind comes next whose gluing makes the smallest pieces; a joint whose two parts would
+ * must close together. Of the joints left that kind comes next whose gluing makes the smallest pieces (ends before the long rails that hold
+ * them apart); a joint whose two parts would
  * then be in one piece is glued in the same step, for it could not be closed later.
  */
 export function glueSteps(parts: readonly PlacedPart[], joints: readonly Joint[]): readonly GlueStep[] {
@@ -40,28 +45,34 @@ function unite({ sides: [a, b] }: Joint, groups: Map<string, string>, rootOf: (i
   groups.set(rootOf(a.part), rootOf(b.part));
 }
 
-/** The name of the joints whose gluing makes the smallest pieces; the first of the form among equals. */
+/** The name of the joints whose gluing makes the smallest pieces, by count and then by reach; the first of the form among equals. */
 function nextName(
   left: readonly Joint[],
   parts: readonly PlacedPart[],
   rootOf: (id: string) => string,
 ): string {
   const names = [...new Set(left.map(({ name }) => name))];
-  const sizes = names.map((name) =>
-    largestPiece(
+  const sized = names.map((name) => ({
+    name,
+    ...largestPiece(
       left.filter((joint) => joint.name === name),
       parts,
       rootOf,
     ),
-  );
-  return names[sizes.indexOf(Math.min(...sizes))]!;
+  }));
+  const least = sized.reduce((best, each) => {
+    if (each.count !== best.count) return each.count < best.count ? each : best;
+    return each.reach < best.reach - SAME_REACH ? each : best;
+  });
+  return least.name;
 }
 
+/** The largest piece that gluing these joints would make: of how many parts, and how far it reaches, mm. */
 function largestPiece(
   joints: readonly Joint[],
   parts: readonly PlacedPart[],
   rootOf: (id: string) => string,
-): number {
+): { readonly count: number; readonly reach: number } {
   const groups = new Map<string, string>(parts.map(({ id }) => [rootOf(id), rootOf(id)]));
   const root = (id: string): string => {
     const up = groups.get(id)!;
@@ -71,11 +82,22 @@ function largestPiece(
     sides: [a, b],
   } of joints)
     groups.set(root(rootOf(a.part)), root(rootOf(b.part)));
-  const counts = new Map<string, number>();
-  for (const { id } of parts) {
-    const own = root(rootOf(id));
-    counts.set(own, (counts.get(own) ?? 0) + 1);
-  }
-  const touched = new Set(joints.map(({ sides: [a] }) => root(rootOf(a.part))));
-  return Math.max(...[...touched].map((each) => counts.get(each)!));
+  const pieces = [...new Set(joints.map(({ sides: [a] }) => root(rootOf(a.part))))].map((each) =>
+    parts.filter(({ id }) => root(rootOf(id)) === each),
+  );
+  return {
+    count: Math.max(...pieces.map((piece) => piece.length)),
+    reach: Math.max(...pieces.map(reachOf)),
+  };
+}
+
+/** The longest side of the box round a piece, mm. */
+function reachOf(piece: readonly PlacedPart[]): number {
+  const corners = piece.flatMap(cornersInWorld);
+  return Math.max(
+    ...(['x', 'y', 'z'] as const).map((axis) => {
+      const along = corners.map((p) => p[axis]);
+      return Math.max(...along) - Math.min(...along);
+    }),
+  );
 }

@@ -2,10 +2,11 @@ import { angleOf, dot, type Edge, leftOf, lengthOf, polar, scale, subtract } fro
 import type { Cut } from '../api.ts';
 import { RIP_WITHIN } from '../end-cut/facts.ts';
 import type { Blank, CutPlane, EdgeSide } from '../end-cut/index.ts';
+import { faceEdgeOf } from '../joints/face-edge.ts';
 import type { MadePart } from '../made/api.ts';
 import { extentAlong } from './extent-along.ts';
 
-/** Edges straight over at least this share of the part's length can lie against a fence. */
+/** An edge straight over at least this share of the part's length can lie against a fence. */
 const LEAST_SHARE = 0.4;
 /** Directions nearer than this (rad) are parallel enough for a fence: 0.05 mm over 500 mm. */
 const PARALLEL = 1e-4;
@@ -18,8 +19,8 @@ export interface SawnBlank {
 }
 
 /**
- * What lies on the saw when a part's ends are cut: its longest straight edge is the face edge; a part with none is sawn before it is
- * shaped, from the face edge of its blank, which runs along the grain. `about` is the cut whose lengths are wanted: they are counted from the
+ * What lies on the saw when a part's ends are cut: against the fence lies the face edge that joints are measured from; a part with none is
+ * sawn before it is shaped, from the face edge of its blank, which runs along the grain. `about` is the cut whose lengths are wanted: they are counted from the
  * cut at the other end.
  */
 export function blankOfPart(made: MadePart, about?: Cut): SawnBlank {
@@ -27,13 +28,10 @@ export function blankOfPart(made: MadePart, about?: Cut): SawnBlank {
   const ends = new Set(cuts.map(({ name }) => name));
   const edges = silhouette.flatMap(({ outer }) => outer.edges);
   const straight = edges.filter((edge) => edge.kind === 'line' && !ends.has(edge.tag.id));
-  const longest = straight.reduce<Edge | undefined>(
-    (best, edge) => (best === undefined || lengthOf(edge) > lengthOf(best) + PARALLEL ? edge : best),
-    undefined,
-  );
+  const named = faceEdgeOf({ ...made, hand: 'left' }, 'face').edge;
+  const [face] = straight.filter(({ tag }) => tag.id === named).toSorted((a, b) => lengthOf(b) - lengthOf(a));
   const { along } = extentAlong(silhouette, sketch.grain);
   const least = LEAST_SHARE * (along.most - along.least);
-  const face = longest !== undefined && lengthOf(longest) >= least ? longest : undefined;
   const fenceAngle = upwards(face === undefined ? sketch.grain : angleOf(subtract(face.to, face.from)));
   const { across } = extentAlong(silhouette, fenceAngle);
   const right = scale(leftOf(polar(fenceAngle)), -1);

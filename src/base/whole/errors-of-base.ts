@@ -9,13 +9,13 @@ import {
   USUAL_WORK,
   type WorkErrors,
 } from '../statics/index.ts';
-import { footEnds } from './corners-in-world.ts';
+import { cornersInWorld, footEnds } from './corners-in-world.ts';
 
 /** What the errors of a workshop do at one kind of joint. */
 export interface JointErrors {
   readonly name: string;
   readonly label: string;
-  /** Across the joint, and from it to the foot of the part that stands on the floor (or to the far end of the longer part), mm. */
+  /** Across the joint, and from it to the foot of the part that the floor cuts (of parts off the floor: to their farthest corner), mm. */
   readonly section: number;
   readonly arm: number;
   readonly errors: ErrorsOfJoint;
@@ -37,9 +37,10 @@ export function errorsOfBase(base: StandingBase, joints: readonly Joint[]): Erro
     if (contact === undefined || found.has(name)) continue;
     const box = boundsOfRegions(contact.regions);
     const section = Math.max(box.maxX - box.minX, box.maxY - box.minY);
-    const own = feet.filter((foot) => sides.some(({ part }) => part === foot.name));
-    const ends = own.length > 0 ? own : feet;
-    const arm = Math.max(0, ...ends.map(({ at }) => distance3(at, contact.frame.origin)));
+    const own = feet.filter((foot) => sides.some(({ part }) => part === foot.name)).map(({ at }) => at);
+    const joined = base.parts.filter(({ id }) => sides.some(({ part }) => part === id));
+    const ends = own.length > 0 ? own : joined.flatMap(cornersInWorld);
+    const arm = Math.max(...ends.map((at) => distance3(at, contact.frame.origin)));
     found.set(name, { name, label, section, arm, errors: errorsOfJoint(section, arm) });
   }
   const rock = feet.length === 4 ? rockOf(feet.map(({ at }) => at)) : undefined;

@@ -145,11 +145,19 @@ function endDimensions({ face, cuts, sketch }: MadePart): readonly KeyDimension[
     const label =
       at.length === 2
         ? `Corner to corner, ${k === 0 ? 'one' : 'other'} edge`
-        : `${capital(edges[i]!.tag.id)} to ${edges[next]!.tag.id}`;
+        : `${capital(edges[i]!.tag.id)} to ${edges[next]!.tag.id.replaceAll('_', ' ')}`;
     return [{ kind: 'length', name: `side ${k + 1}`, label, from, to, value: distance(from, to) }];
   });
   const taken = new Set(sketch.dimensions.map(({ name }) => name));
-  return [...sides, ...angles].filter(({ name }) => !taken.has(name));
+  return eachNamed([...sides, ...angles]).filter(({ name }) => !taken.has(name));
+}
+
+/** A cut that leaves two feet has two angles: the second is numbered. */
+function eachNamed(dimensions: readonly KeyDimension[]): readonly KeyDimension[] {
+  return dimensions.map((each, at) => {
+    const before = dimensions.slice(0, at).filter(({ name }) => name === each.name).length;
+    return before === 0 ? each : { ...each, name: `${each.name} ${before + 1}` };
+  });
 }
 
 /** rad, anticlockwise positive. */

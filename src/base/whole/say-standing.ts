@@ -2,7 +2,7 @@ import type { Finding, Severity } from '../../core/index.ts';
 import { STANDING_LOADS } from '../../materials/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
 import type { StandingBase } from '../api.ts';
-import type { Measured } from '../statics/index.ts';
+import { outOfLimits } from './say-limits.ts';
 import type { StandingUp } from './standing.ts';
 
 type Facts = Omit<StandingUp, 'findings'>;
@@ -95,7 +95,7 @@ function tippingFindings({ tipping }: Facts, lengths: LengthStyle): readonly Fin
       {
         measured: { value: kilograms, unit: 'none' },
         limit: { value: limit, unit: 'none' },
-        cure: `Spread the feet so that they stand ${formatLength(worst.outside * (1 - kilograms / limit), lengths)} further out there, or make the top smaller by as much.`,
+        cure: `Spread the feet so that they stand ${formatLength(worst.outside * (1 - kilograms / limit), lengths)} further out there.`,
       },
     ),
   ];
@@ -112,52 +112,6 @@ function rockingFindings({ rocking }: Facts, base: StandingBase, lengths: Length
       limit: { value: ROCKS, unit: 'mm' },
       cure: `Let the floor cut all legs, or trim the feet on a flat floor.${who}`,
     }),
-  ];
-}
-
-const WHAT: Readonly<Record<string, string>> = {
-  'overhang.left': 'The top reaches over the base at the left end by',
-  'overhang.right': 'The top reaches over the base at the right end by',
-  'overhang.front': 'The top reaches over the base at the front by',
-  'overhang.back': 'The top reaches over the base at the back by',
-  'overhang.along': 'Along the table, the overhang is of the span of what carries it',
-  'overhang.across': 'Across the table, the overhang is of the span of what carries it',
-  'feet.along': 'Along the table, the feet spread over so much of the top:',
-  'feet.across': 'Across the table, the feet spread over so much of the top:',
-  'knees.height': 'Room over the knees:',
-  'knees.width': 'Width between the legs, where one sits:',
-  'knees.depthAtKnee': 'Depth at the knees:',
-  'knees.depthAtFoot': 'Depth at the feet:',
-  'knees.thighs': 'Room for the thighs over a usual chair:',
-};
-
-const isShare = (name: string): boolean => /^(overhang\.(along|across)|feet\.)/.test(name);
-
-function outOfLimits(
-  { name, value, least, most, holds }: Measured,
-  lengths: LengthStyle,
-): readonly Finding[] {
-  if (holds) return [];
-  const share = isShare(name);
-  const say = (figure: number): string =>
-    share ? `${Math.round(figure * 100)} %` : formatLength(figure, lengths);
-  const isLow = least !== undefined && value < least.value;
-  const limit = isLow ? least : most;
-  if (limit === undefined) return [];
-  // Overhangs along the ends of a table are a matter of looks; knees and spread are not.
-  const severity = name.startsWith('overhang') ? 'note' : 'caution';
-  const unit = share ? 'none' : 'mm';
-  return [
-    finding(
-      `base.${name}`,
-      severity,
-      `${WHAT[name] ?? name} ${say(value)}; usual is ${isLow ? 'at least' : 'at most'} ${say(limit.value)} (${limit.source}).`,
-      {
-        measured: { value, unit },
-        limit: { value: limit.value, unit },
-        cure: `Change it by ${say(Math.abs(value - limit.value))}.`,
-      },
-    ),
   ];
 }
 

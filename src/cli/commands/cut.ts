@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import type { Problem } from '../../core/index.ts';
 import type { Design } from '../../design/index.ts';
 import { type Session, withExample } from '../command.ts';
 import { computeInFile, loadDesign, saveDesign } from '../design-files.ts';
@@ -27,14 +28,25 @@ function markCut(terminal: Terminal, path: string, parts: readonly string[], und
   if (!file.ok) return showProblems(terminal, file.problems);
   const before = file.value.design;
   const cut = new Map(Object.entries(before.cut ?? {}));
-  for (const part of parts) {
-    if (undo) cut.delete(part);
-    // What is cut already was cut to the figures of that day.
-    else if (!cut.has(part)) {
-      const { parameters, measured, revision } = before;
-      cut.set(part, { revision: revision.index, parameters, measured });
-    }
+  const strangers = undo ? parts.filter((part) => !cut.has(part)) : [];
+  if (strangers.length > 0) {
+    return showProblems(
+      terminal,
+      strangers.map((part) => notCut(part, [...cut.keys()])),
+    );
   }
+  const said = parts.map((part): string => {
+    const known = cut.get(part);
+    if (undo) {
+      cut.delete(part);
+      return `${part} follows the form again`;
+    }
+    // What is cut already was cut to the figures of that day.
+    if (known !== undefined) return `${part} was cut at revision ${known.revision} already`;
+    const { parameters, measured, revision } = before;
+    cut.set(part, { revision: revision.index, parameters, measured });
+    return `${part} is cut at revision ${revision.index}`;
+  });
   const { cut: _, ...rest } = before;
   const design: Design = cut.size === 0 ? rest : { ...rest, cut: Object.fromEntries(cut) };
   const computed = computeInFile(file.value, design, { wanted: { patterns: [] } });
@@ -47,9 +59,12 @@ function markCut(terminal: Terminal, path: string, parts: readonly string[], und
   }
   const saved = saveDesign(terminal, path, design);
   if (!saved.ok) return showProblems(terminal, saved.problems);
-  say(
-    terminal,
-    `${path}: ${parts.join(', ')} ${undo ? 'not cut' : 'cut'} at revision ${design.revision.index}.`,
-  );
+  say(terminal, `${path}: ${said.join('; ')}.`);
   return EXIT.fine;
+}
+
+function notCut(found: string, known: readonly string[]): Problem {
+  const expected = known.length === 0 ? 'a part that is, and none is' : `one of: ${known.join(', ')}`;
+  const message = `"${found}" is not among the parts that are cut: expected ${expected}.`;
+  return { code: 'command.not-cut', message, found, expected };
 }

@@ -40,14 +40,21 @@ const WORDS = {
   gone: 'is no longer made',
 } as const satisfies Record<PartChange['change'], string>;
 
-/** Tells the maker which parts change, and which are cut already. */
+/** A part that is cut keeps its outline: what may change is what joints take from it. */
+const WORDS_WHEN_CUT = {
+  ...WORDS,
+  same: 'cut already, stays as it is',
+  changed: 'cut already, keeps its outline; its joints or its thickness change: see check before going on',
+} as const satisfies Record<PartChange['change'], string>;
+
+/** Tells the maker which parts change, and which are cut already; `cut` names parts of the form. */
 export function sayChangedParts(
   terminal: Terminal,
   changes: readonly PartChange[],
   cut: readonly string[],
 ): void {
   for (const { part, label, change } of changes) {
-    const kept = cut.some((name) => part === name || part.startsWith(`${name}-`));
-    say(terminal, `  ${label}: ${kept ? 'cut already, ' : ''}${WORDS[change]}`);
+    const isCut = cut.some((name) => part === name || part.startsWith(`${name}-`));
+    say(terminal, `  ${label}: ${(isCut ? WORDS_WHEN_CUT : WORDS)[change]}`);
   }
 }
