@@ -33,9 +33,9 @@ function compareAll(pieces: Pieces, cuts: Cuts): void {
 }
 
 function searchAll(pieces: Pieces, cuts: Cuts): void {
-  const { boxes, owners } = narrowBoxes(pieces);
+  const { boxes, owners, rings } = narrowBoxes(pieces);
   const { snap } = cuts;
-  const tree: BoxTree = buildBoxTree(boxes, owners.length);
+  const tree: BoxTree = buildBoxTree(boxes, owners.length, rings);
   // The piece with which each was compared last: boxes of one pair may touch several times.
   const compared = filled(pieces.count, -1);
   for (let k = 0, at = 0; k < owners.length; k++, at += 4) {
@@ -53,6 +53,8 @@ function searchAll(pieces: Pieces, cuts: Cuts): void {
         meetPieces(pieces, cuts, i, j);
         return false;
       },
+      rings[2 * k]! - snap,
+      rings[2 * k + 1]! + snap,
     );
   }
 }

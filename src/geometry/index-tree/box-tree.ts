@@ -2,12 +2,17 @@
  * A packed tree of upright boxes: sixteen to a node, nodes of one level side by side, leaves first. Small sets keep
  * the order in which they come (edges of a loop lie near their neighbours); large ones are ordered along a
  * Z-order curve through their middles, so that spirals and scattered loops stay apart in the tree too.
+ *
+ * Boxes of long edges that wind round one place all lie upon each other. Where `rings` are given (the least and greatest distance of each
+ * item from one place that all share), a search may ask for those as well.
  */
 export interface BoxTree {
   /** Number of boxes. */
   readonly count: number;
   /** minX, minY, maxX, maxY of every node, level by level. */
   readonly boxes: Float64Array;
+  /** Least and greatest distance from the shared place of every node; empty without rings. */
+  readonly rings: Float64Array;
   /** Leaves: number of the box. Nodes above: place of the first child in this order. */
   readonly children: Int32Array;
   /** Place after the last node of each level. */
@@ -16,9 +21,14 @@ export interface BoxTree {
 
 const NODE_SIZE = 8;
 const ORDER_FROM = 256;
+const NO_RINGS: readonly number[] = [];
 
-/** Tree over `count` boxes given as minX, minY, maxX, maxY one after another. */
-export function buildBoxTree(items: readonly number[], count: number): BoxTree {
+/** Tree over `count` boxes given as minX, minY, maxX, maxY one after another, and rings given likewise. */
+export function buildBoxTree(
+  items: ArrayLike<number>,
+  count: number,
+  itemRings: ArrayLike<number> = NO_RINGS,
+): BoxTree {
   let total = count;
   const levelEnds = [count];
   for (let size = count; size > 1; ) {
@@ -28,6 +38,8 @@ export function buildBoxTree(items: readonly number[], count: number): BoxTree {
   }
   const boxes = new Float64Array(total * 4);
   const children = new Int32Array(total);
+  const ringed = itemRings.length > 0;
+  const rings = new Float64Array(ringed ? total * 2 : 0);
   const order = count >= ORDER_FROM ? zOrder(items, count) : undefined;
   for (let i = 0; i < count; i++) {
     const item = order === undefined ? i : order[i]!;
@@ -36,6 +48,9 @@ export function buildBoxTree(items: readonly number[], count: number): BoxTree {
     boxes[4 * i + 1] = items[4 * item + 1]!;
     boxes[4 * i + 2] = items[4 * item + 2]!;
     boxes[4 * i + 3] = items[4 * item + 3]!;
+    if (!ringed) continue;
+    rings[2 * i] = itemRings[2 * item]!;
+    rings[2 * i + 1] = itemRings[2 * item + 1]!;
   }
   let from = 0;
   let place = count;
@@ -58,15 +73,27 @@ export function buildBoxTree(items: readonly number[], count: number): BoxTree {
       boxes[4 * place + 2] = maxX;
       boxes[4 * place + 3] = maxY;
       children[place] = from;
+      if (ringed) joinRings(rings, from, stop, place);
     }
     from = end;
   }
-  return { count, boxes, children, levelEnds };
+  return { count, boxes, rings, children, levelEnds };
+}
+
+function joinRings(rings: Float64Array, from: number, stop: number, place: number): void {
+  let least = Infinity;
+  let most = -Infinity;
+  for (let i = 2 * from; i < 2 * stop; i += 2) {
+    if (rings[i]! < least) least = rings[i]!;
+    if (rings[i + 1]! > most) most = rings[i + 1]!;
+  }
+  rings[2 * place] = least;
+  rings[2 * place + 1] = most;
 }
 
 /**
  * Calls `visit` with the number of every box that touches the given one, until it returns true.
- * Tells whether it did.
+ * Tells whether it did. With rings, only those that reach from `least` to `most` (mm) or into it.
  */
 export function searchBoxTree(
   tree: BoxTree,
@@ -75,8 +102,11 @@ export function searchBoxTree(
   maxX: number,
   maxY: number,
   visit: (item: number) => boolean,
+  least = Number.NEGATIVE_INFINITY,
+  most = Number.POSITIVE_INFINITY,
 ): boolean {
-  const { boxes, children, count, levelEnds } = tree;
+  const { boxes, rings, children, count, levelEnds } = tree;
+  const ringed = rings.length > 0;
   if (count === 0) return false;
   const stack: number[] = [children.length - 1];
   while (stack.length > 0) {
@@ -89,6 +119,7 @@ export function searchBoxTree(
     const last = Math.min(first + NODE_SIZE, endOfLevel(levelEnds, first));
     for (let i = first; i < last; i++) {
       if (!hits(boxes, i, minX, minY, maxX, maxY)) continue;
+      if (ringed && (rings[2 * i]! > most || rings[2 * i + 1]! < least)) continue;
       if (i >= count) stack.push(i);
       else if (visit(children[i]!)) return true;
     }
@@ -116,7 +147,7 @@ function endOfLevel(levelEnds: readonly number[], place: number): number {
 }
 
 /** Numbers of the boxes in the order in which a Z-order curve passes their middles. */
-function zOrder(items: readonly number[], count: number): Int32Array {
+function zOrder(items: ArrayLike<number>, count: number): Int32Array {
   let minX = Infinity;
   let minY = Infinity;
   let maxX = -Infinity;

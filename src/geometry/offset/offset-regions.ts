@@ -7,8 +7,9 @@ import { type Stitched, stitch } from '../arrangement/stitch.ts';
 import { regionsFromLoops } from '../boolean/booleans.ts';
 import { loopsOf } from '../boolean/combine.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
-import { type CloserThan, closerThanSource } from './closer-than.ts';
+import { cullCrowded } from './cull-crowded.ts';
 import { mitreRegions } from './mitre-regions.ts';
+import { type Nearness, nearnessOf } from './nearness.ts';
 import { type LoopRange, rawOffset } from './raw-offset.ts';
 
 export interface OffsetOptions {
@@ -73,10 +74,10 @@ function offsetLoops(loops: readonly Outline[], by: number): Stitched {
     ranges.push({ from, to: source.count });
   }
   if (source.count === 0) return { loops: [], closed: true };
-  const closerThan = closerThanSource(source);
+  const nearness = nearnessOf(source);
   let best: Outline[] = [];
   for (const { nudge, grain } of TRIES) {
-    const { loops: found, closed } = tryOffset(source, ranges, by + nudge, grain, closerThan);
+    const { loops: found, closed } = tryOffset(source, ranges, by + nudge, grain, nearness);
     // What grows cannot vanish.
     if (closed && (by < 0 || found.length > 0)) return { loops: found, closed };
     if (found.length > best.length) best = found;
@@ -89,19 +90,25 @@ function tryOffset(
   ranges: readonly LoopRange[],
   by: number,
   grain: number,
-  closerThan: CloserThan,
+  nearness: Nearness,
 ): Stitched {
-  const arrangement = arrange(rawOffset(source, ranges, by, closerThan), grain);
-  return stitch(arrangement, farChains(arrangement, Math.abs(by), closerThan));
+  const reach = Math.abs(by);
+  const raw = cullCrowded(rawOffset(source, ranges, by, nearness), reach, nearness);
+  const arrangement = arrange(raw, grain);
+  return stitch(arrangement, farChains(arrangement, reach, nearness));
 }
 
 /** Chains no nearer to the source than the offset, in the sense in which the source runs. */
-function farChains({ slices, counts, chains }: Arrangement, reach: number, closerThan: CloserThan): number[] {
+function farChains({ slices, counts, chains }: Arrangement, reach: number, nearness: Nearness): number[] {
   const keep = filled(chains.count);
   for (let c = 0; c < chains.count; c++) {
     const step = chains.longest[c]!;
     const s = step >= 0 ? step : -1 - step;
-    const near = closerThan(slices.middles[2 * s]!, slices.middles[2 * s + 1]!, reach - CARRIER_TOLERANCE);
+    const near = nearness.isCloser(
+      slices.middles[2 * s]!,
+      slices.middles[2 * s + 1]!,
+      reach - CARRIER_TOLERANCE,
+    );
     if (!near) keep[c] = counts[0][s]! > 0 === step >= 0 ? 1 : -1;
   }
   return keep;

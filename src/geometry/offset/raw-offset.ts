@@ -1,7 +1,7 @@
 import { filled } from '../arrangement/lists.ts';
 import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
-import type { CloserThan } from './closer-than.ts';
+import type { Nearness } from './nearness.ts';
 
 /** Runs of source pieces that follow each other round a loop: from `from` up to, not including, `to`. */
 export interface LoopRange {
@@ -21,11 +21,11 @@ export function rawOffset(
   source: Pieces,
   loops: readonly LoopRange[],
   by: number,
-  closerThan: CloserThan,
+  nearness: Nearness,
 ): Pieces {
   const raw = newPieces();
-  raw.tags.push(...source.tags);
-  const trim: Trim = { raw, closerThan, reach: Math.abs(by), longest: longestUntrimmed(source) };
+  for (const tag of source.tags) raw.tags.push(tag);
+  const trim: Trim = { raw, nearness, reach: Math.abs(by), longest: longestUntrimmed(source) };
   for (const loop of loops) addRawLoop(source, trim, loop, by);
   return raw;
 }
@@ -33,7 +33,7 @@ export function rawOffset(
 /** How raw pieces are thrown out that lie too near the source. */
 interface Trim {
   readonly raw: Pieces;
-  readonly closerThan: CloserThan;
+  readonly nearness: Nearness;
   /** Size of the offset, mm. */
   readonly reach: number;
   /** Pieces longer than this (mm) are halved, to throw out what of them lies too near. */
@@ -72,7 +72,7 @@ function addFar(
     my = cy + (my - cy) * size;
   }
   const half = Math.hypot(x0 - mx, y0 - my);
-  if (trim.closerThan(mx, my, trim.reach - half - CARRIER_TOLERANCE)) return;
+  if (trim.nearness.isCloser(mx, my, trim.reach - half - CARRIER_TOLERANCE)) return;
   if (2 * half > trim.longest) {
     const middle = addVertex(raw, mx, my);
     addFar(trim, p, middle, cx, cy, radius, turn, source);
