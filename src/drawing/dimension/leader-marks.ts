@@ -31,7 +31,13 @@ export interface LeaderWay {
   readonly direction: number;
 }
 
-/** Words at the end of a line that points at a place, the first of the ways that finds room; `isFree`: what else they are to keep off. */
+/** What crossing a line costs a leader, mm of its length. */
+const CROSSING = 8;
+
+/**
+ * Words at the end of a line that points at a place, short and across as few lines as there is room for; `isFree`: what else the words are
+ * to keep off.
+ */
 export function leadWords(
   at: Vec,
   words: string,
@@ -39,7 +45,10 @@ export function leadWords(
   drawing: Drawing,
   isFree: (room: OrientedBox) => boolean = () => true,
 ): readonly Mark[] | undefined {
+  let best: readonly Mark[] | undefined;
+  let least = Infinity;
   for (const { length, direction } of among) {
+    if (length >= least) continue;
     const away = polar(direction);
     const elbow = step(at, away, length);
     const right = away.x >= 0 ? 1 : -1;
@@ -55,14 +64,27 @@ export function leadWords(
       isFree(room) &&
       drawing.occupancy.isClearOfBoxes(at, elbow) &&
       drawing.occupancy.isClearOfBoxes(elbow, shelf);
-    if (!isClear) continue;
-    return [
+    const cost = length + CROSSING * (isClear ? crossed(at, direction, length, drawing) : 0);
+    if (!isClear || cost >= least) continue;
+    least = cost;
+    best = [
       pathMark('dimension', [stroke(at, elbow), stroke(elbow, shelf)]),
       narrowHead('dimension', at, { x: -away.x, y: -away.y }, HEAD),
       text,
     ];
   }
-  return undefined;
+  return best;
+}
+
+/** How many lines a leader crosses once it has left its place. */
+function crossed(at: Vec, direction: number, length: number, drawing: Drawing): number {
+  const start = 0.5;
+  return drawing.occupancy.linesIn({
+    centre: step(at, polar(direction), (start + length) / 2),
+    halfWidth: (length - start) / 2,
+    halfHeight: 0.01,
+    angle: direction,
+  });
 }
 
 /** Ways to lead words away from a place, the shortest first. */

@@ -72,7 +72,7 @@ function wholeOutline(made: MadePart, part: PlacedPart): PlacedPart['drawn']['re
 type Box = ReturnType<typeof boundsOfRegions>;
 
 function faceDimensions(made: MadePart, box: Box): readonly Dimension[] {
-  const edges = made.face.flatMap(({ outer }) => outer.edges);
+  const edges = made.face.flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges));
   const overall: readonly Dimension[] = [
     {
       kind: 'length',

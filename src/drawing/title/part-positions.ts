@@ -1,5 +1,13 @@
 import type { JointWork, MadePart } from '../../base/index.ts';
-import { add3, type Box, boundsOfRegions, pointToFrame, scale3, type Vec } from '../../geometry/index.ts';
+import {
+  add3,
+  type Box,
+  boundsOfEdges,
+  boundsOfRegions,
+  pointToFrame,
+  scale3,
+  type Vec,
+} from '../../geometry/index.ts';
 import type { Dimension } from '../dimension/api.ts';
 import type { Camera } from '../view/api.ts';
 
@@ -12,11 +20,13 @@ const INTO = 0.9;
 const UP = Math.PI / 2;
 
 /**
- * Where joints lie along a part, on its left: middles of mortises and holes, shoulders of tenons, all from the lower end, so that no error
- * adds to another.
+ * Where joints and openings lie along a part, on its left: middles of openings, mortises and holes, shoulders of tenons, all from the lower
+ * end, so that no error adds to another.
  */
 export function placesAlong(made: MadePart, camera: Camera, box: Box): readonly Dimension[] {
-  const places = made.work.flatMap((work) => middleOfWork(work, camera)).toSorted((a, b) => a.y - b.y);
+  const openings = made.face.flatMap(({ holes }) => holes.map(({ edges }) => middleOf(boundsOfEdges(edges))));
+  const joints = made.work.flatMap((work) => middleOfWork(work, camera));
+  const places = [...openings, ...joints].toSorted((a, b) => a.y - b.y);
   const foot = endOf(made, 'low', 'left');
   const found: Vec[] = [];
   for (const at of places) {
@@ -25,7 +35,7 @@ export function placesAlong(made: MadePart, camera: Camera, box: Box): readonly 
   }
   return found.map((at) => ({
     kind: 'length',
-    name: `joint ${at.y.toFixed(1)} from the end`,
+    name: 'middle from the end',
     from: foot,
     to: at,
     along: UP,
@@ -59,6 +69,8 @@ export function placesFromFace(made: MadePart, camera: Camera, box: Box): readon
 
 const ZERO = { x: 0, y: 0, z: 0 };
 
+const middleOf = ({ minX, maxX, minY, maxY }: Box): Vec => ({ x: (minX + maxX) / 2, y: (minY + maxY) / 2 });
+
 function middleOfWork(work: JointWork, camera: Camera): readonly Vec[] {
   if (work.kind === 'pocket') {
     const { minX, minY, maxY } = boundsOfRegions(work.region);
@@ -76,7 +88,9 @@ function middleOfWork(work: JointWork, camera: Camera): readonly Vec[] {
 export function arrisesOfFace(made: MadePart, box: Box): readonly Dimension[] {
   const corners = cornersOfEnds(made, made.face);
   if (corners === undefined) return [];
-  return (['left', 'right'] as const).flatMap((side): readonly Dimension[] => {
+  // Between parallel ends both are as long.
+  const sides = isSame(corners.left, corners.right) ? (['right'] as const) : (['left', 'right'] as const);
+  return sides.flatMap((side): readonly Dimension[] => {
     const [from, to] = corners[side];
     if (isOverall(from, to, box)) return [];
     return [{ kind: 'length', name: `${side} arris of the face`, from, to, along: UP, side }];
@@ -110,6 +124,8 @@ export function endOf(made: MadePart, end: 'low' | 'high', side: 'left' | 'right
 }
 
 type Ends = readonly [Vec, Vec];
+
+const isSame = (a: Ends, b: Ends): boolean => Math.abs(a[1].y - a[0].y - b[1].y + b[0].y) < WORTH;
 
 const isOverall = (from: Vec, to: Vec, box: Box): boolean =>
   Math.abs(Math.abs(to.y - from.y) - (box.maxY - box.minY)) < WORTH;
