@@ -33,12 +33,12 @@ function compareAll(pieces: Pieces, cuts: Cuts): void {
 }
 
 function searchAll(pieces: Pieces, cuts: Cuts): void {
-  const { boxes, owners, rings } = narrowBoxes(pieces);
+  const { count, boxes, owners, rings } = narrowBoxes(pieces);
   const { snap } = cuts;
-  const tree: BoxTree = buildBoxTree(boxes, owners.length, rings);
+  const tree: BoxTree = buildBoxTree(boxes, count, rings);
   // The piece with which each was compared last: boxes of one pair may touch several times.
   const compared = filled(pieces.count, -1);
-  for (let k = 0, at = 0; k < owners.length; k++, at += 4) {
+  for (let k = 0, at = 0; k < count; k++, at += 4) {
     const i = owners[k]!;
     searchBoxTree(
       tree,

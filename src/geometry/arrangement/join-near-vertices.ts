@@ -30,7 +30,7 @@ export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: readonly n
   }
 }
 
-function sortByX(items: number[], vertices: readonly number[]): number[] {
+function sortByX(items: number[], vertices: Float64Array): number[] {
   if (items.length > 40) return items.sort((v, w) => vertices[2 * v]! - vertices[2 * w]!);
   for (let k = 1; k < items.length; k++) {
     const v = items[k]!;

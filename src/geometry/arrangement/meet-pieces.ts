@@ -273,6 +273,6 @@ function footOnLine(pieces: Pieces, i: number, x: number, y: number): [number, n
   return [x0 + f * ux, y0 + f * uy];
 }
 
-function isShared(ends: readonly number[], i: number, j: number, v: number): boolean {
+function isShared(ends: Int32Array, i: number, j: number, v: number): boolean {
   return (ends[2 * i] === v || ends[2 * i + 1] === v) && (ends[2 * j] === v || ends[2 * j + 1] === v);
 }

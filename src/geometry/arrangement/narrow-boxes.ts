@@ -1,5 +1,4 @@
 import { POSITION_TOLERANCE } from '../tolerance.ts';
-import { doubles } from './lists.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 import { centreOfPieces, ringOf } from './rings.ts';
 
@@ -12,12 +11,13 @@ const THIN = 0.05;
 
 /** What a tree over pieces is built from. */
 export interface NarrowBoxes {
+  readonly count: number;
   /** minX, minY, maxX, maxY of each box. */
-  readonly boxes: readonly number[];
+  readonly boxes: Float64Array;
   /** The piece that each box belongs to, in order. */
-  readonly owners: readonly number[];
+  readonly owners: Int32Array;
   /** Least and greatest distance of each box's piece from the centre. */
-  readonly rings: readonly number[];
+  readonly rings: Float64Array;
   /** The place from which rings are measured. */
   readonly x: number;
   readonly y: number;
@@ -25,50 +25,76 @@ export interface NarrowBoxes {
 
 /** Boxes that cover the pieces, long slanting lines and wide arcs by several. */
 export function narrowBoxes(pieces: Pieces): NarrowBoxes {
-  const { boxes, shape, turn, count } = pieces;
   const { x, y, cell } = centreOfPieces(pieces);
-  const narrow = doubles();
-  const rings = doubles();
-  const owners: number[] = [];
-  for (let i = 0; i < count; i++) {
-    const at = SHAPE * i;
-    const wide = boxes[4 * i + 2]! - boxes[4 * i]!;
-    const high = boxes[4 * i + 3]! - boxes[4 * i + 1]!;
-    const ring = ringOf(pieces, i, x, y);
-    const { least, most } = ring;
-    const fat = Math.min(wide, high);
-    let parts = 1;
-    if (turn[i] === 0) parts = fat > cell ? Math.min(MOST_OF_LINE, Math.ceil(fat / cell)) : 1;
-    else if (Math.max(wide, high) > cell) {
-      const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
-      if (chord >= WIDEST * shape[at + 6]! && most - least > THIN * chord) {
-        parts = Math.ceil((2 * Math.asin(Math.min(1, chord / (2 * shape[at + 6]!)))) / WIDEST);
-      }
-    }
-    for (let part = 0; part < parts; part++) {
-      owners.push(i);
-      rings.push(least, most);
-    }
-    if (parts === 1) narrow.push(boxes[4 * i]!, boxes[4 * i + 1]!, boxes[4 * i + 2]!, boxes[4 * i + 3]!);
-    else if (turn[i] === 0) addLineBoxes(narrow, pieces, i, parts);
-    else addArcBoxes(narrow, pieces, i, parts);
+  const parts = new Int32Array(pieces.count);
+  const pieceRings = new Float64Array(2 * pieces.count);
+  let count = 0;
+  for (let i = 0; i < pieces.count; i++) {
+    const { least, most } = ringOf(pieces, i, x, y);
+    pieceRings[2 * i] = least;
+    pieceRings[2 * i + 1] = most;
+    parts[i] = partsOf(pieces, i, cell, most - least);
+    count += parts[i]!;
   }
-  return { boxes: narrow, owners, rings, x, y };
+  const boxes = new Float64Array(4 * count);
+  const owners = new Int32Array(count);
+  const rings = new Float64Array(2 * count);
+  for (let i = 0, k = 0; i < pieces.count; i++) {
+    const own = parts[i]!;
+    if (own === 1) for (let n = 0; n < 4; n++) boxes[4 * k + n] = pieces.boxes[4 * i + n]!;
+    else if (pieces.turn[i] === 0) writeLineBoxes(boxes, k, pieces, i, own);
+    else writeArcBoxes(boxes, k, pieces, i, own);
+    for (const end = k + own; k < end; k++) {
+      owners[k] = i;
+      rings[2 * k] = pieceRings[2 * i]!;
+      rings[2 * k + 1] = pieceRings[2 * i + 1]!;
+    }
+  }
+  return { count, boxes, owners, rings, x, y };
 }
 
-function addLineBoxes(narrow: number[], { shape }: Pieces, i: number, parts: number): void {
+/** How many boxes a piece gets whose ring is so thick (mm). */
+function partsOf({ boxes, shape, turn }: Pieces, i: number, cell: number, thick: number): number {
+  const wide = boxes[4 * i + 2]! - boxes[4 * i]!;
+  const high = boxes[4 * i + 3]! - boxes[4 * i + 1]!;
+  if (turn[i] === 0) {
+    const fat = Math.min(wide, high);
+    return fat > cell ? Math.min(MOST_OF_LINE, Math.ceil(fat / cell)) : 1;
+  }
+  if (!(Math.max(wide, high) > cell)) return 1;
+  const at = SHAPE * i;
+  const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
+  const radius = shape[at + 6]!;
+  if (chord < WIDEST * radius || thick <= THIN * chord) return 1;
+  return Math.ceil((2 * Math.asin(Math.min(1, chord / (2 * radius)))) / WIDEST);
+}
+
+function writeLineBoxes(
+  boxes: Float64Array,
+  first: number,
+  { shape }: Pieces,
+  i: number,
+  parts: number,
+): void {
   const at = SHAPE * i;
   const x0 = shape[at]!;
   const y0 = shape[at + 1]!;
   const ux = (shape[at + 2]! - x0) / parts;
   const uy = (shape[at + 3]! - y0) / parts;
-  const hair = POSITION_TOLERANCE;
   for (let part = 0; part < parts; part++) {
-    addBox(narrow, x0 + part * ux, y0 + part * uy, x0 + (part + 1) * ux, y0 + (part + 1) * uy, hair);
+    const x = x0 + part * ux;
+    const y = y0 + part * uy;
+    writeBox(boxes, first + part, x, y, x + ux, y + uy, POSITION_TOLERANCE);
   }
 }
 
-function addArcBoxes(narrow: number[], { shape, turn }: Pieces, i: number, parts: number): void {
+function writeArcBoxes(
+  boxes: Float64Array,
+  first: number,
+  { shape, turn }: Pieces,
+  i: number,
+  parts: number,
+): void {
   const at = SHAPE * i;
   const cx = shape[at + 4]!;
   const cy = shape[at + 5]!;
@@ -80,22 +106,25 @@ function addArcBoxes(narrow: number[], { shape, turn }: Pieces, i: number, parts
   // How far an arc stands off its chord, what its ends may lie beside it, and a hair for the rounding of angles.
   const bulge = radius * (1 - Math.cos(step / 2)) + 2 * POSITION_TOLERANCE + radius * 1e-9;
   for (let part = 0; part < parts; part++) {
-    addBox(
-      narrow,
-      cx + radius * Math.cos(from + part * step),
-      cy + radius * Math.sin(from + part * step),
-      cx + radius * Math.cos(from + (part + 1) * step),
-      cy + radius * Math.sin(from + (part + 1) * step),
-      bulge,
-    );
+    const a = from + part * step;
+    const b = a + step;
+    const x0 = cx + radius * Math.cos(a);
+    const y0 = cy + radius * Math.sin(a);
+    writeBox(boxes, first + part, x0, y0, cx + radius * Math.cos(b), cy + radius * Math.sin(b), bulge);
   }
 }
 
-function addBox(boxes: number[], x0: number, y0: number, x1: number, y1: number, round: number): void {
-  boxes.push(
-    Math.min(x0, x1) - round,
-    Math.min(y0, y1) - round,
-    Math.max(x0, x1) + round,
-    Math.max(y0, y1) + round,
-  );
+function writeBox(
+  boxes: Float64Array,
+  k: number,
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  round: number,
+): void {
+  boxes[4 * k] = Math.min(x0, x1) - round;
+  boxes[4 * k + 1] = Math.min(y0, y1) - round;
+  boxes[4 * k + 2] = Math.max(x0, x1) + round;
+  boxes[4 * k + 3] = Math.max(y0, y1) + round;
 }

@@ -1,6 +1,5 @@
 import type { Edge, EdgeTag } from '../api.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
-import { doubles } from './lists.ts';
 
 /**
  * Lines and arcs as numbers side by side, for the inner loops of booleans and offsets. A piece is a line or an arc of
@@ -11,43 +10,81 @@ export interface Pieces {
   count: number;
   vertexCount: number;
   /** x and y of each vertex. */
-  readonly vertices: number[];
+  vertices: Float64Array;
   /** SHAPE numbers a piece: x0 y0 x1 y1, then centre x, y and radius of an arc. */
-  readonly shape: number[];
+  shape: Float64Array;
   /** minX, minY, maxX, maxY of each piece. */
-  readonly boxes: number[];
+  boxes: Float64Array;
   /** 0 for a line, else the turn of the arc. */
-  readonly turn: number[];
+  turn: Int8Array;
   /** Which operand the piece belongs to: 0 or 1. */
-  readonly side: number[];
+  side: Int8Array;
   /** First and last vertex of each piece. */
-  readonly ends: number[];
+  ends: Int32Array;
   /** Number of the edge that the piece was cut from; pieces of one number are joined again. */
-  readonly source: number[];
+  source: Int32Array;
   /** Tag for each source number. */
   readonly tags: EdgeTag[];
 }
 
 export const SHAPE = 7;
 
-export function newPieces(): Pieces {
+/** Pieces done with, whose memory the next take over: for a small outline making it anew costs as much as the rest. */
+const SPARE: Pieces[] = [];
+const MOST_SPARE = 4;
+const FEWEST = 64;
+/** Larger memory than for this many pieces is let go. */
+const LARGEST_SPARE = 4096;
+
+/** No pieces yet, with room for about so many. */
+export function newPieces(room = FEWEST): Pieces {
+  const spare = room <= LARGEST_SPARE ? SPARE.pop() : undefined;
+  if (spare !== undefined) return spare;
+  const size = Math.max(FEWEST, room);
   return {
     count: 0,
     vertexCount: 0,
-    vertices: doubles(),
-    shape: doubles(),
-    boxes: doubles(),
-    turn: [],
-    side: [],
-    ends: [],
-    source: [],
+    vertices: new Float64Array(4 * size),
+    shape: new Float64Array(SHAPE * size),
+    boxes: new Float64Array(4 * size),
+    turn: new Int8Array(size),
+    side: new Int8Array(size),
+    ends: new Int32Array(2 * size),
+    source: new Int32Array(size),
     tags: [],
   };
 }
 
+/** Gives up pieces to which nothing refers any more. */
+export function releasePieces(pieces: Pieces): void {
+  if (SPARE.length >= MOST_SPARE || pieces.turn.length > LARGEST_SPARE) return;
+  pieces.count = 0;
+  pieces.vertexCount = 0;
+  pieces.tags.length = 0;
+  SPARE.push(pieces);
+}
+
 export function addVertex(pieces: Pieces, x: number, y: number): number {
-  pieces.vertices.push(x, y);
-  return pieces.vertexCount++;
+  const v = pieces.vertexCount++;
+  if (2 * v + 2 > pieces.vertices.length) pieces.vertices = grown(pieces.vertices, new Float64Array(4 * v));
+  pieces.vertices[2 * v] = x;
+  pieces.vertices[2 * v + 1] = y;
+  return v;
+}
+
+function growPieces(pieces: Pieces): void {
+  const size = 2 * pieces.turn.length;
+  pieces.shape = grown(pieces.shape, new Float64Array(SHAPE * size));
+  pieces.boxes = grown(pieces.boxes, new Float64Array(4 * size));
+  pieces.turn = grown(pieces.turn, new Int8Array(size));
+  pieces.side = grown(pieces.side, new Int8Array(size));
+  pieces.ends = grown(pieces.ends, new Int32Array(2 * size));
+  pieces.source = grown(pieces.source, new Int32Array(size));
+}
+
+function grown<T extends Float64Array | Int32Array | Int8Array>(old: T, larger: T): T {
+  larger.set(old);
+  return larger;
 }
 
 /** Adds a line between two vertices; one whose ends are the same vertex is left out. */
@@ -144,17 +181,26 @@ function addPiece(
   source: number,
   side: number,
 ): void {
-  pieces.count++;
-  const { vertices, shape, boxes } = pieces;
+  const i = pieces.count++;
+  if (i === pieces.turn.length) growPieces(pieces);
+  const { vertices, shape, boxes, ends } = pieces;
   const x0 = vertices[2 * v0]!;
   const y0 = vertices[2 * v0 + 1]!;
   const x1 = vertices[2 * v1]!;
   const y1 = vertices[2 * v1 + 1]!;
-  shape.push(x0, y0, x1, y1, cx, cy, radius);
-  pieces.turn.push(turn);
-  pieces.side.push(side);
-  pieces.ends.push(v0, v1);
-  pieces.source.push(source);
+  const at = SHAPE * i;
+  shape[at] = x0;
+  shape[at + 1] = y0;
+  shape[at + 2] = x1;
+  shape[at + 3] = y1;
+  shape[at + 4] = cx;
+  shape[at + 5] = cy;
+  shape[at + 6] = radius;
+  pieces.turn[i] = turn;
+  pieces.side[i] = side;
+  ends[2 * i] = v0;
+  ends[2 * i + 1] = v1;
+  pieces.source[i] = source;
   let minX = Math.min(x0, x1);
   let minY = Math.min(y0, y1);
   let maxX = Math.max(x0, x1);
@@ -170,5 +216,8 @@ function addPiece(
     if (ax > 0 && bx < 0 && cy + radius > maxY) maxY = cy + radius;
     if (ax < 0 && bx > 0 && cy - radius < minY) minY = cy - radius;
   }
-  boxes.push(minX - VERTEX_SNAP, minY - VERTEX_SNAP, maxX + VERTEX_SNAP, maxY + VERTEX_SNAP);
+  boxes[4 * i] = minX - VERTEX_SNAP;
+  boxes[4 * i + 1] = minY - VERTEX_SNAP;
+  boxes[4 * i + 2] = maxX + VERTEX_SNAP;
+  boxes[4 * i + 3] = maxY + VERTEX_SNAP;
 }

@@ -2,7 +2,7 @@ import type { Outline, Region } from '../api.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
 import { filled } from '../arrangement/lists.ts';
 import { nestLoops } from '../arrangement/nest.ts';
-import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
+import { addLoop, newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
 import { windingCaster } from '../arrangement/winding.ts';
 import type { Membership } from './membership.ts';
@@ -19,12 +19,17 @@ export function combineLoops(
   const pieces = newPieces();
   for (const loop of first) addLoop(pieces, loop.edges, 0);
   for (const loop of second) addLoop(pieces, loop.edges, 1);
-  return membersOf(pieces, belongs);
+  const members = membersOf(pieces, belongs);
+  releasePieces(pieces);
+  return members;
 }
 
 export function loopsOf(regions: readonly Region[]): Outline[] {
   const loops: Outline[] = [];
-  for (const { outer, holes } of regions) loops.push(outer, ...holes);
+  for (const { outer, holes } of regions) {
+    loops.push(outer);
+    for (const hole of holes) loops.push(hole);
+  }
   return loops;
 }
 

@@ -19,7 +19,7 @@ export interface BoxTree {
   readonly levelEnds: readonly number[];
 }
 
-const NODE_SIZE = 8;
+export const NODE_SIZE = 8;
 const ORDER_FROM = 256;
 const NO_RINGS: readonly number[] = [];
 
@@ -139,7 +139,7 @@ function hits(
   return boxes[at]! <= maxX && boxes[at + 2]! >= minX && boxes[at + 1]! <= maxY && boxes[at + 3]! >= minY;
 }
 
-function endOfLevel(levelEnds: readonly number[], place: number): number {
+export function endOfLevel(levelEnds: readonly number[], place: number): number {
   for (let level = 0; level < levelEnds.length; level++) {
     if (place < levelEnds[level]!) return levelEnds[level]!;
   }

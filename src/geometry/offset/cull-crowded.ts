@@ -30,12 +30,12 @@ export function cullCrowded(raw: Pieces, reach: number, nearness: Nearness): Pie
 
 /** Marks crowded pieces; undefined when there are too few to matter. */
 function findCrowded(pieces: Pieces): Uint8Array | undefined {
-  const { boxes, owners, rings } = narrowBoxes(pieces);
-  const tree = buildBoxTree(boxes, owners.length, rings);
+  const { count, boxes, owners, rings } = narrowBoxes(pieces);
+  const tree = buildBoxTree(boxes, count, rings);
   const crowded = new Uint8Array(pieces.count);
   const counted = new Int32Array(pieces.count).fill(-1);
   let total = 0;
-  for (let k = 0, at = 0; k < owners.length; k++, at += 4) {
+  for (let k = 0, at = 0; k < count; k++, at += 4) {
     const i = owners[k]!;
     if (crowded[i] === 1) continue;
     let others = 0;
@@ -70,7 +70,7 @@ interface Cull {
 }
 
 function cull(pieces: Pieces, crowded: Uint8Array, how: Cull): Pieces {
-  const result = newPieces();
+  const result = newPieces(pieces.count);
   const { ends, turn, shape, source, side, vertices } = pieces;
   for (let v = 0; v < 2 * pieces.vertexCount; v += 2) addVertex(result, vertices[v]!, vertices[v + 1]!);
   for (const tag of pieces.tags) result.tags.push(tag);

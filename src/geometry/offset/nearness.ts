@@ -1,6 +1,7 @@
 import { narrowBoxes } from '../arrangement/narrow-boxes.ts';
 import { type Pieces, SHAPE } from '../arrangement/pieces.ts';
-import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { buildBoxTree } from '../index-tree/box-tree.ts';
+import { searchDiscs } from '../index-tree/search-discs.ts';
 
 /** What can be asked of the source. */
 export interface Nearness {
@@ -40,17 +41,34 @@ function nearnessOfFew(source: Pieces): Nearness {
 }
 
 function nearnessInTree(source: Pieces): Nearness {
-  const { boxes, owners, rings, x: atX, y: atY } = narrowBoxes(source);
-  const tree = buildBoxTree(boxes, owners.length, rings);
-  const search = (x: number, y: number, limit: number, visit: (item: number) => boolean): boolean => {
+  const { count, boxes, owners, rings, x: atX, y: atY } = narrowBoxes(source);
+  const tree = buildBoxTree(boxes, count, rings);
+  const discs = { x0: 0, y0: 0, x1: 0, y1: 0, radius: 0, least: 0, most: 0 };
+  const isOneCloser = (m: number): boolean => isCloser(source, owners[m]!, discs.x0, discs.y0, discs.radius);
+  const isOneBothCloser = (m: number): boolean =>
+    isBothCloser(source, owners[m]!, discs.x0, discs.y0, discs.x1, discs.y1, discs.radius);
+  const search = (
+    x0: number,
+    y0: number,
+    x1: number,
+    y1: number,
+    limit: number,
+    visit: (m: number) => boolean,
+  ): boolean => {
     if (!(limit > 0)) return false;
-    const far = Math.sqrt((x - atX) * (x - atX) + (y - atY) * (y - atY));
-    return searchBoxTree(tree, x - limit, y - limit, x + limit, y + limit, visit, far - limit, far + limit);
+    const far = Math.sqrt((x0 - atX) * (x0 - atX) + (y0 - atY) * (y0 - atY));
+    discs.x0 = x0;
+    discs.y0 = y0;
+    discs.x1 = x1;
+    discs.y1 = y1;
+    discs.radius = limit;
+    discs.least = far - limit;
+    discs.most = far + limit;
+    return searchDiscs(tree, discs, visit);
   };
   return {
-    isCloser: (x, y, limit) => search(x, y, limit, (m) => isCloser(source, owners[m]!, x, y, limit)),
-    areBothCloser: (x0, y0, x1, y1, limit) =>
-      search(x0, y0, limit, (m) => isBothCloser(source, owners[m]!, x0, y0, x1, y1, limit)),
+    isCloser: (x, y, limit) => search(x, y, x, y, limit, isOneCloser),
+    areBothCloser: (x0, y0, x1, y1, limit) => search(x0, y0, x1, y1, limit, isOneBothCloser),
   };
 }
 

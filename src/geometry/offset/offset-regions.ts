@@ -2,7 +2,7 @@ import type { Outline, Region } from '../api.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
 import { filled } from '../arrangement/lists.ts';
 import { nestLoops } from '../arrangement/nest.ts';
-import { addLoop, newPieces, type Pieces } from '../arrangement/pieces.ts';
+import { addLoop, newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
 import { type Stitched, stitch } from '../arrangement/stitch.ts';
 import { regionsFromLoops } from '../boolean/booleans.ts';
 import { loopsOf } from '../boolean/combine.ts';
@@ -57,16 +57,20 @@ const TRIES = [
   { nudge: -VERTEX_SNAP, grain: 7 },
 ] as const;
 
+/** Beyond so many edges a loop that stays open more likely crosses itself than suffers from rounding. */
+const LARGE = 400;
+
 function roundOffset(loops: readonly Outline[], by: number): Region[] {
-  const found = offsetLoops(loops, by);
+  const isLarge = roomFor(loops) > LARGE;
+  const found = offsetLoops(loops, by, isLarge ? 2 : TRIES.length);
   if (found.closed) return nestLoops(found.loops);
   // Loops that cross themselves, if only by a nanometre, are made sound first.
   const sound = offsetLoops(loopsOf(regionsFromLoops(loops, 'positive')), by);
   return nestLoops((sound.closed ? sound : found).loops);
 }
 
-function offsetLoops(loops: readonly Outline[], by: number): Stitched {
-  const source = newPieces();
+function offsetLoops(loops: readonly Outline[], by: number, tries: number = TRIES.length): Stitched {
+  const source = newPieces(roomFor(loops));
   const ranges: LoopRange[] = [];
   for (const loop of loops) {
     const from = source.count;
@@ -75,14 +79,23 @@ function offsetLoops(loops: readonly Outline[], by: number): Stitched {
   }
   if (source.count === 0) return { loops: [], closed: true };
   const nearness = nearnessOf(source);
-  let best: Outline[] = [];
-  for (const { nudge, grain } of TRIES) {
+  let best: Stitched = { loops: [], closed: false };
+  for (const { nudge, grain } of TRIES.slice(0, tries)) {
     const { loops: found, closed } = tryOffset(source, ranges, by + nudge, grain, nearness);
     // What grows cannot vanish.
-    if (closed && (by < 0 || found.length > 0)) return { loops: found, closed };
-    if (found.length > best.length) best = found;
+    const isSound = closed && (by < 0 || found.length > 0);
+    if (isSound || found.length > best.loops.length) best = { loops: found, closed: isSound };
+    if (isSound) break;
   }
-  return { loops: best, closed: false };
+  releasePieces(source);
+  return best;
+}
+
+/** Edges, and some more for arcs that are split. */
+function roomFor(loops: readonly Outline[]): number {
+  let edges = 0;
+  for (const loop of loops) edges += loop.edges.length;
+  return edges + (edges >> 2);
 }
 
 function tryOffset(
@@ -93,9 +106,13 @@ function tryOffset(
   nearness: Nearness,
 ): Stitched {
   const reach = Math.abs(by);
-  const raw = cullCrowded(rawOffset(source, ranges, by, nearness), reach, nearness);
+  const parallels = rawOffset(source, ranges, by, nearness);
+  const raw = cullCrowded(parallels, reach, nearness);
   const arrangement = arrange(raw, grain);
-  return stitch(arrangement, farChains(arrangement, reach, nearness));
+  const stitched = stitch(arrangement, farChains(arrangement, reach, nearness));
+  releasePieces(parallels);
+  if (raw !== parallels) releasePieces(raw);
+  return stitched;
 }
 
 /** Chains no nearer to the source than the offset, in the sense in which the source runs. */

@@ -23,7 +23,7 @@ export function rawOffset(
   by: number,
   nearness: Nearness,
 ): Pieces {
-  const raw = newPieces();
+  const raw = newPieces(2 * source.count);
   for (const tag of source.tags) raw.tags.push(tag);
   const trim: Trim = { raw, nearness, reach: Math.abs(by), longest: longestUntrimmed(source) };
   for (const loop of loops) addRawLoop(source, trim, loop, by);
