@@ -16,6 +16,8 @@ import { woodBehind } from './wood-behind.ts';
 /** A contact as the rules of the trade lay it out, and the way back from there. */
 export interface PlaceAndBack {
   readonly place: JointPlace;
+  /** Wood behind the middle of the contact alone, mm, in each part. */
+  readonly behindMiddle: JointPlace['behind'];
   /** The same for all contacts that are alike or mirror images of each other, to a hundred-thousandth of a millimetre. */
   readonly key: string;
   readonly back: (place: InsertPlace) => InsertPlace;
@@ -42,14 +44,19 @@ export function jointPlace(pair: JointPair, { pocketsOf }: Pick<Shop, 'pocketsOf
   });
   const { x, y, regions, key } = turned.reduce((first, each) => (each.key < first.key ? each : first));
   const flip = (p: Vec): Vec => ({ x: x * p.x, y: y * p.y });
+  const behind = (shares?: readonly number[]): JointPlace['behind'] => [
+    woodBehind(contact, a, pocketsOf(a.part.id), shares),
+    woodBehind(contact, b, pocketsOf(b.part.id), shares),
+  ];
   const place: JointPlace = {
     contact: regions,
-    behind: [woodBehind(contact, a, pocketsOf(a.part.id)), woodBehind(contact, b, pocketsOf(b.part.id))],
+    behind: behind(),
     grain: [fibresOf(pair, a), fibresOf(pair, b)],
   };
   const figures = [...place.behind, ...place.grain.flatMap((v) => [v.x, v.y, v.z].map(Math.abs))];
   return {
     place,
+    behindMiddle: behind([0]),
     key: `${key} ${figures.map(rounded).join(' ')}`,
     back: ({ from, to, radius }) => ({ from: flip(from), to: flip(to), radius }),
   };

@@ -20,15 +20,17 @@ import { woodToPocket } from './wood-to-pocket.ts';
 /** Places along a contact at which the wood behind it is measured, as shares of half its length. */
 const PLACES = [0, -0.3, 0.3, -0.6, 0.6];
 
-/** How far (mm) wood reaches square behind a contact into one of its parts: the least along the middle of the contact. */
+/** How far (mm) wood reaches square behind a contact into one of its parts: the least along the middle of the contact, or at shares of it. */
 export function woodBehind(
   { frame, regions }: Contact,
   { part, into }: Side,
   pockets: readonly Hollow[],
+  shares: readonly number[] = PLACES,
 ): number {
   const box = boundsOfRegions(regions);
   const along = directionToFrame(part.frame, scale3(frame.z, into));
-  const reaches = PLACES.map((share) => (share * (box.maxX - box.minX)) / 2)
+  const reaches = shares
+    .map((share) => (share * (box.maxX - box.minX)) / 2)
     .filter((x) => locate(regions, { x, y: 0 }) !== 'outside')
     .map((x) => pointToFrame(part.frame, pointToWorld(frame, { x, y: 0, z: 0 })))
     .map((p) =>
