@@ -3,7 +3,7 @@ import { boundsOfMarks, type Mark } from '../../drawing/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
 import type { SketchedPart } from '../../sketch/index.ts';
 import type { ComputedPart } from '../computed.ts';
-import { type BookStyle, degrees, fine, long } from './book-style.ts';
+import { type BookStyle, degrees, fine, finer, long, sizes } from './book-style.ts';
 
 /** The steps of gluing with clamps and wedges, and the wedges themselves at full size. */
 export function glueChapter({ glue, base, joints, cauls, made }: BuiltBase, style: BookStyle): BookChapter {
@@ -128,7 +128,7 @@ export function topChapter(built: BuiltBase, fixings: TopFixings, style: BookSty
           nameOf(part),
           long(at.x, style),
           long(at.y, style),
-          `${fine(slot.width, style)} × ${fine(slot.length, style)}`,
+          sizes([slot.width, slot.length], finer(style)),
           fine(slot.inwards, style),
           fine(slot.outwards, style),
         ]),

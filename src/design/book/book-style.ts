@@ -8,26 +8,36 @@ export interface BookStyle {
 /** A length with its unit. */
 export const long = (mm: number, { lengths }: BookStyle): string => formatLength(mm, lengths);
 
+/** Sizes of one thing, with a × between them; mm and in are named once, at the end, so that lines do not break before them. */
+export function sizes(figures: readonly number[], { lengths }: BookStyle): string {
+  const last = figures.length - 1;
+  return figures
+    .map((mm, at) => formatLength(mm, lengths, at === last || lengths.unit === 'ft-in'))
+    .join(' × ');
+}
+
 /** A length finer than the maker's style where joints are marked: to 0.1 mm or 1/64 in. */
-export function fine(mm: number, { lengths }: BookStyle): string {
-  if (lengths.unit === 'mm') return formatLength(mm, { ...lengths, decimals: Math.max(1, lengths.decimals) });
-  return formatLength(mm, { ...lengths, denominator: 64 });
+export const fine = (mm: number, style: BookStyle): string => long(mm, finer(style));
+
+/** The style in which joints are marked. */
+export function finer({ lengths }: BookStyle): BookStyle {
+  if (lengths.unit === 'mm') return { lengths: { ...lengths, decimals: Math.max(1, lengths.decimals) } };
+  return { lengths: { ...lengths, denominator: 64 } };
 }
 
 export const degrees = (rad: number): string =>
   formatAngle(rad, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°');
 
 /** A rough board is cut to whole steps, up: 1 mm, or 1/8 in. */
-export function roughUp(mm: number, { lengths }: BookStyle): { readonly mm: number; readonly text: string } {
+export function roughUp(
+  mm: number,
+  { lengths }: BookStyle,
+): { readonly mm: number; readonly text: string; readonly figure: string } {
   const step = lengths.unit === 'mm' ? 1 : 25.4 / 8;
   const up = Math.ceil(mm / step - 1e-6) * step;
-  return {
-    mm: up,
-    text: formatLength(
-      up,
-      lengths.unit === 'mm' ? { unit: 'mm', decimals: 0 } : { unit: 'in', denominator: 16 },
-    ),
-  };
+  const whole: LengthStyle =
+    lengths.unit === 'mm' ? { unit: 'mm', decimals: 0 } : { unit: 'in', denominator: 16 };
+  return { mm: up, text: formatLength(up, whole), figure: formatLength(up, whole, false) };
 }
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

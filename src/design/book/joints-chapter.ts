@@ -1,6 +1,6 @@
 import type { BuiltBase, Joint, JointWork } from '../../base/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, capital, fine, words } from './book-style.ts';
+import { type BookStyle, capital, fine, finer, sizes, words } from './book-style.ts';
 import { sectionDrawing } from './section-drawing.ts';
 
 const KINDS: Readonly<Record<Joint['kind'], string>> = {
@@ -71,15 +71,14 @@ function sayJoint({ kind, loose, screw, glue }: Joint, style: BookStyle): string
     loose === undefined
       ? capital(KINDS[kind])
       : loose.kind === 'tenon'
-        ? `${loose.count} loose tenon${loose.count === 1 ? '' : 's'} of ${[loose.size.thickness, loose.size.width, loose.size.length].map((each) => fine(each, style)).join(' × ')}`
-        : `${loose.count} dowel${loose.count === 1 ? '' : 's'} of ${fine(loose.size.diameter, style)} × ${fine(loose.size.length, style)}`;
+        ? `${loose.count} loose tenon${loose.count === 1 ? '' : 's'} of ${sizes([loose.size.thickness, loose.size.width, loose.size.length], finer(style))}`
+        : `${loose.count} dowel${loose.count === 1 ? '' : 's'} of ${sizes([loose.size.diameter, loose.size.length], finer(style))}`;
   const screws = screw === undefined ? '' : ` Wood screw No. ${screw.number}.`;
   return `${what}.${screws} Glued faces ${Math.round(glue.area / 100)} cm², ${Math.round(100 * glue.longGrain)} % of it long grain to long grain; end grain holds little.`;
 }
 
 function workRow(label: string, work: JointWork, style: BookStyle): readonly string[] {
-  const size = (...figures: readonly number[]): string =>
-    figures.map((each) => fine(each, style)).join(' × ');
+  const size = (...figures: readonly number[]): string => sizes(figures, finer(style));
   switch (work.kind) {
     case 'mortise':
       return [

@@ -1,6 +1,6 @@
 import type { BuiltBase, CutListLine } from '../../base/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, long, roughUp } from './book-style.ts';
+import { type BookStyle, roughUp, sizes } from './book-style.ts';
 
 /** Each piece with its mark, its hand and its weight. */
 export function partList({ made, base, standing, woodOf }: BuiltBase): BookChapter {
@@ -71,21 +71,20 @@ export function cutListChapter({ list }: BuiltBase, style: BookStyle): BookChapt
 
 function lineRow(line: CutListLine, style: BookStyle): readonly string[] {
   const { left, right } = line.hands;
-  const size = ({ thickness, width, length }: CutListLine['finished']): string =>
-    [thickness, width, length].map((each) => long(each, style)).join(' × ');
+  const { thickness, width, length } = line.finished;
   const rough = roughOf(line, style);
   return [
     `${line.label}\n${line.wood}`,
     right === 0 ? `${line.count}` : `${left} + ${right}`,
     line.marks.join(', ') || '–',
-    size(line.finished),
-    [rough.thickness, rough.width, rough.length].map(({ text }) => text).join(' × '),
+    sizes([thickness, width, length], style),
+    `${rough.thickness.figure} × ${rough.width.figure} × ${rough.length.text}`,
     roughUp(line.count * rough.length.mm, style).text,
   ];
 }
 
 /** Rough sizes as printed: sums are made of these, so that they hold on paper. */
-export function roughOf({ rough }: CutListLine, style: BookStyle) {
+function roughOf({ rough }: CutListLine, style: BookStyle) {
   return {
     thickness: roughUp(rough.thickness, style),
     width: roughUp(rough.width, style),

@@ -45,9 +45,6 @@ export function sawChapter(built: BuiltBase, style: BookStyle): BookChapter {
           ids.map(nameOf).join('\n'),
         ]),
       },
-      ...cuts.flatMap(({ part, cuts: own }) =>
-        own.flatMap((cut) => cutBlocks(labels.get(part) ?? part, cut, cutStyle)),
-      ),
       { kind: 'heading', text: 'At the saw' },
       {
         kind: 'list',
@@ -57,6 +54,9 @@ export function sawChapter(built: BuiltBase, style: BookStyle): BookChapter {
           style.lengths,
         ),
       },
+      ...cuts.flatMap(({ part, cuts: own }) =>
+        own.flatMap((cut) => cutBlocks(labels.get(part) ?? part, cut, cutStyle)),
+      ),
     ],
   };
 }

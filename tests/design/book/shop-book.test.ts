@@ -1,0 +1,268 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { loadSolids, type SolidKernel } from '../../../src/base/index.ts';
+import {
+  type Computed,
+  compute,
+  cutListCsv,
+  metaOf,
+  resolvePaper,
+  shopBookOf,
+} from '../../../src/design/index.ts';
+import { type BookBlock, type BookChapter, renderShopBook, type ShopBook } from '../../../src/print/index.ts';
+import { BASE_FORMS } from '../../forms/forms.ts';
+import { FONTS } from '../../print/support/prints.ts';
+import { readPages } from '../../print/support/read-pdf.ts';
+import { sampleDesign } from '../sample-design.ts';
+import { readCsv } from './read-csv.ts';
+
+const MM_PER_INCH = 25.4;
+/** Of a board foot, 144 in³. */
+const MM3_PER_BOARD_FOOT = 144 * MM_PER_INCH ** 3;
+
+let solids: SolidKernel;
+beforeAll(async () => {
+  solids = await loadSolids();
+});
+
+const computedOnes = new Map<string, Computed>();
+
+/** A base form as it comes, in a unit; A4 for millimetres and Letter for inches. */
+function computedOf(form: string, unit: 'mm' | 'in' = 'mm'): Computed {
+  const key = `${form} ${unit}`;
+  const before = computedOnes.get(key);
+  if (before !== undefined) return before;
+  const computed = compute(sampleDesign(form, [], unit), { solids, wanted: { patterns: [] } });
+  if (!computed.ok) throw new Error(computed.problems.map(({ message }) => message).join('\n'));
+  computedOnes.set(key, computed.value);
+  return computed.value;
+}
+
+const books = new Map<Computed, ShopBook>();
+
+function bookOf(computed: Computed): ShopBook {
+  const book = books.get(computed) ?? shopBookOf(computed);
+  books.set(computed, book);
+  return book;
+}
+
+const chapterOf = (computed: Computed, title: string): BookChapter => {
+  const found = bookOf(computed).chapters.find((chapter) => chapter.title === title);
+  if (found === undefined) throw new Error(`no chapter ${title}`);
+  return found;
+};
+
+type Table = Extract<BookBlock, { kind: 'table' }>;
+const tablesOf = ({ blocks }: BookChapter): readonly Table[] =>
+  blocks.filter((each) => each.kind === 'table');
+
+const headingsOf = ({ blocks }: BookChapter): readonly string[] =>
+  blocks.flatMap((each) => (each.kind === 'heading' ? [each.text] : []));
+
+/** A printed length as a reader of the page takes it, mm: `3132 mm`, `28 3/4 in`, `7/8 in`; the unit may follow on a later figure. */
+function readPrinted(text: string, unit: string): number {
+  const parts = text.replace(/ (mm|in)$/, '').split(' ');
+  const value = parts.reduce((sum, part) => {
+    const [above, below = '1'] = part.split('/');
+    return sum + Number(above) / Number(below);
+  }, 0);
+  return unit === 'mm' ? value : value * MM_PER_INCH;
+}
+
+describe.each(BASE_FORMS.map(({ name }) => name))('the shop book of %s', (form) => {
+  test('has its chapters in the order of work', () => {
+    const titles = bookOf(computedOf(form)).chapters.map(({ title }) => title);
+    const wanted = [
+      'The base',
+      'Parts and marks',
+      'Cut list',
+      'What the checks say',
+      'Before cutting',
+      'Each part',
+      'Marking out the joints',
+      'Saw settings',
+      'Gluing up',
+      'The top and the feet',
+      'By hand',
+      'How it stands',
+      'What must be exact',
+    ];
+    const said = computedOf(form).findings.some(({ severity }) => severity !== 'note');
+    expect(titles).toEqual(wanted.filter((title) => said || title !== 'What the checks say'));
+  });
+
+  test('names every piece by its part and its mark, and every joint', () => {
+    const computed = computedOf(form);
+    const { base, made, joints } = computed.base!;
+    const [pieces] = tablesOf(chapterOf(computed, 'Parts and marks'));
+    expect(pieces!.rows).toHaveLength(base.parts.length);
+    for (const { label, members } of made) {
+      const marks = pieces!.rows.filter(([name]) => name === label).map(([, mark]) => mark);
+      expect(marks.toSorted()).toEqual(members.map(({ mark }) => mark || '–').toSorted());
+    }
+    const headings = headingsOf(chapterOf(computed, 'Marking out the joints'));
+    const names = new Set(joints.joints.map(({ name }) => name));
+    expect(headings).toHaveLength(names.size);
+    for (const { name, label } of joints.joints) {
+      const count = joints.joints.filter((each) => each.name === name).length;
+      expect(headings).toContain(`${label} (${count} ×)`);
+    }
+  });
+
+  test('shows every part on a plate of its own', () => {
+    const computed = computedOf(form);
+    const drawn = chapterOf(computed, 'Each part').blocks.flatMap((each) =>
+      each.kind === 'drawing'
+        ? [each.scene.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))]
+        : [],
+    );
+    for (const { label } of computed.base!.made) {
+      expect(drawn.some((texts) => texts.includes(`${label}, face side`))).toBe(true);
+    }
+  });
+
+  test('sets the saw in the order of fewest changes, every cut once', () => {
+    const computed = computedOf(form);
+    const { order } = computed.base!;
+    const [settings] = tablesOf(chapterOf(computed, 'Saw settings'));
+    expect(settings!.rows.map(([number]) => number)).toEqual(order.groups.map((_, at) => `${at + 1}`));
+    const cuts = settings!.rows.flatMap(([, , , all]) => all!.split('\n'));
+    expect(new Set(cuts).size).toBe(cuts.length);
+    // The printed settings themselves say how often the saw is changed, beginning square.
+    const changes = (column: number, square: string): number =>
+      [square, ...settings!.rows.map((row) => row[column]!)].filter(
+        (now, at, all) => at > 0 && now !== all[at - 1],
+      ).length;
+    expect(changes(1, 'square')).toBe(order.swingChanges);
+    expect(changes(2, 'upright')).toBe(order.tiltChanges);
+  });
+
+  test.each(['mm', 'in'] as const)('adds up in %s: totals are the sums of the printed figures', (unit) => {
+    const computed = computedOf(form, unit);
+    const [list, totals] = tablesOf(chapterOf(computed, 'Cut list'));
+    const sums = new Map<string, { length: number; volume: number }>();
+    for (const row of list!.rows) {
+      const [part, pieces, , , rough, inAll] = row as readonly [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+      ];
+      const count = pieces.split(' + ').reduce((sum, each) => sum + Number(each), 0);
+      const [thickness, width, length] = rough.split(' × ').map((each) => readPrinted(each, unit)) as [
+        number,
+        number,
+        number,
+      ];
+      expect(readPrinted(inAll, unit)).toBeCloseTo(count * length, 9);
+      const key = `${part.split('\n')[1]} ${thickness.toFixed(6)}`;
+      const sum = sums.get(key) ?? { length: 0, volume: 0 };
+      sums.set(key, {
+        length: sum.length + count * length,
+        volume: sum.volume + count * thickness * width * length,
+      });
+    }
+    expect(totals!.rows).toHaveLength(sums.size);
+    for (const [wood, thickness, length, volume] of totals!.rows as readonly [
+      string,
+      string,
+      string,
+      string,
+    ][]) {
+      const sum = sums.get(`${wood} ${readPrinted(thickness, unit).toFixed(6)}`)!;
+      expect(readPrinted(length, unit)).toBeCloseTo(sum.length, 9);
+      const [printed, per, last] =
+        unit === 'mm'
+          ? [volume.replace(' m³', ''), 1e9, 4]
+          : [volume.replace(' board feet', ''), MM3_PER_BOARD_FOOT, 2];
+      // Half a step of the last printed digit.
+      expect(Math.abs(Number(printed) - sum.volume / per)).toBeLessThan(0.5001 * 10 ** -last);
+    }
+  });
+
+  test.each(['mm', 'in'] as const)('has a cut list for a spreadsheet in %s that says the same', (unit) => {
+    const computed = computedOf(form, unit);
+    const { list } = computed.base!;
+    const [head, ...rows] = readCsv(cutListCsv(computed.base!, { lengths: computed.lengths }));
+    expect(head!.slice(6)).toEqual(
+      ['finished', 'rough'].flatMap((kind) =>
+        ['thickness', 'width', 'length'].map((size) => `${kind} ${size} (${unit})`),
+      ),
+    );
+    expect(rows).toHaveLength(list.length);
+    const [printed] = tablesOf(chapterOf(computed, 'Cut list'));
+    const per = unit === 'mm' ? 1 : MM_PER_INCH;
+    for (const [at, row] of rows.entries()) {
+      expect(row).toHaveLength(head!.length);
+      const { label, count, hands, wood, finished } = list[at]!;
+      expect(row.slice(0, 4)).toEqual([label, `${count}`, `${hands.left}`, `${hands.right}`]);
+      expect(row[5]).toBe(wood);
+      const figures = row.slice(6).map((each) => Number(each) * per);
+      for (const [i, size] of [finished.thickness, finished.width, finished.length].entries()) {
+        expect(Math.abs(figures[i]! - size)).toBeLessThan(0.0501);
+      }
+      const rough = printed!.rows[at]![4]!.split(' × ').map((each) => readPrinted(each, unit));
+      for (const [i, size] of rough.entries()) {
+        expect(figures[3 + i]!).toBeCloseTo(size, 9);
+        // Rough is never smaller than finished.
+        expect(size).toBeGreaterThan(figures[i]! - 0.0501);
+      }
+    }
+  });
+});
+
+describe('the printed book', () => {
+  test.each([
+    ['raked-table', 'mm'],
+    ['crossed-base', 'in'],
+  ] as const)(
+    'of %s in %s has all its words within its margins, no page empty, plates at their scale',
+    async (form, unit) => {
+      const computed = computedOf(form, unit);
+      const paper = resolvePaper(computed.design.paper, unit);
+      if (!paper.ok) throw new Error('paper');
+      const pages = await readPages(
+        await renderShopBook(bookOf(computed), paper.value, metaOf(computed), FONTS),
+      );
+      for (const { width, height, texts, label } of pages) {
+        expect([width, height].map(Math.round)).toEqual(unit === 'mm' ? [595, 842] : [612, 792]);
+        // Above, below and between the running lines.
+        expect(texts.length, `page ${label}`).toBeGreaterThan(5);
+        for (const { text, at, angle, width: long, size } of texts) {
+          const [c, s] = [Math.cos(angle), Math.sin(angle)];
+          const corners = [
+            [0, 0],
+            [long, 0],
+            [long, 0.7 * size],
+            [0, 0.7 * size],
+          ].map(([u, v]) => ({ x: at.x + c * u! - s * v!, y: at.y + s * u! + c * v! }));
+          for (const { x, y } of corners) {
+            expect(x, text).toBeGreaterThan(10);
+            expect(x, text).toBeLessThan(width - 10);
+            expect(y, text).toBeGreaterThan(10);
+            expect(y, text).toBeLessThan(height - 10);
+          }
+        }
+      }
+      const all = pages.flatMap(({ texts }) => texts.map(({ text }) => text));
+      for (const { title } of bookOf(computed).chapters) expect(all).toContain(title);
+      // Title blocks of ISO 7200 are 180 mm wide: nothing on the pages was made smaller.
+      const wide = pages.flatMap(({ paths }) =>
+        paths.flatMap(({ lines }) =>
+          lines.map((points) => {
+            const xs = points.map(({ x }) => x);
+            return ((Math.max(...xs) - Math.min(...xs)) * MM_PER_INCH) / 72;
+          }),
+        ),
+      );
+      const blocks = wide.filter((each) => Math.abs(each - 180) < 0.01);
+      const plates = bookOf(computed).chapters.flatMap((chapter) =>
+        ['The base', 'Each part'].includes(chapter.title)
+          ? chapter.blocks.filter(({ kind }) => kind === 'drawing')
+          : [],
+      );
+      expect(blocks.length).toBeGreaterThanOrEqual(plates.length);
+    },
+  );
+});
