@@ -25,6 +25,14 @@ export function finer({ lengths }: BookStyle): BookStyle {
   return { lengths: { ...lengths, denominator: 64 } };
 }
 
+/** A gap or an error, which fractions are too coarse for: to 0.1 mm or a thousandth of an inch. */
+export const hair = (mm: number, { lengths }: BookStyle): string =>
+  lengths.unit === 'mm' ? formatLength(mm, { unit: 'mm', decimals: 1 }) : `${(mm / 25.4).toFixed(3)} in`;
+
+/** An area, from mm², in the square of the unit that a maker thinks of: cm² or in². */
+export const surface = (area: number, { lengths }: BookStyle): string =>
+  lengths.unit === 'mm' ? `${Math.round(area / 100)} cm²` : `${(area / 25.4 ** 2).toFixed(1)} in²`;
+
 export const degrees = (rad: number): string =>
   formatAngle(rad, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°');
 

@@ -1,6 +1,6 @@
 import type { BuiltBase, Joint, JointWork } from '../../base/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, capital, fine, finer, sizes, words } from './book-style.ts';
+import { type BookStyle, capital, fine, finer, sizes, surface, words } from './book-style.ts';
 import { sectionDrawing } from './section-drawing.ts';
 
 const KINDS: Readonly<Record<Joint['kind'], string>> = {
@@ -74,7 +74,7 @@ function sayJoint({ kind, loose, screw, glue }: Joint, style: BookStyle): string
         ? `${loose.count} loose tenon${loose.count === 1 ? '' : 's'} of ${sizes([loose.size.thickness, loose.size.width, loose.size.length], finer(style))}`
         : `${loose.count} dowel${loose.count === 1 ? '' : 's'} of ${sizes([loose.size.diameter, loose.size.length], finer(style))}`;
   const screws = screw === undefined ? '' : ` Wood screw No. ${screw.number}.`;
-  return `${what}.${screws} Glued faces ${Math.round(glue.area / 100)} cm², ${Math.round(100 * glue.longGrain)} % of it long grain to long grain; end grain holds little.`;
+  return `${what}.${screws} Glued faces ${surface(glue.area, style)}, ${Math.round(100 * glue.longGrain)} % of it long grain to long grain; end grain holds little.`;
 }
 
 function workRow(label: string, work: JointWork, style: BookStyle): readonly string[] {

@@ -1,6 +1,6 @@
 import type { BuiltBase } from '../../base/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, capital, degrees, fine, long } from './book-style.ts';
+import { type BookStyle, capital, degrees, fine, hair, long } from './book-style.ts';
 
 /** How the base weighs and stands, each figure with its assumption and its source. */
 export function standingChapter({ standing, base }: BuiltBase, style: BookStyle): BookChapter {
@@ -102,7 +102,7 @@ export function errorsChapter({ errors }: BuiltBase, style: BookStyle): BookChap
     blocks: [
       {
         kind: 'text',
-        text: `With a saw ${degrees(work.saw)} off, a length ${fine(work.length, style)} off and a template ${fine(work.template, style)} off (usual in a shop): worst when all err the same way, likely as the root of the sum of squares. A gap of 0.1 mm hides, one of 0.2 mm shows (common practice). What stands at the head of the table deserves the most care; what is routed from one template repeats, and its error cancels between copies.`,
+        text: `With a saw ${degrees(work.saw)} off, a length ${fine(work.length, style)} off and a template ${fine(work.template, style)} off (usual in a shop): worst when all err the same way, likely as the root of the sum of squares. A gap of ${hair(0.1, style)} hides, one of ${hair(0.2, style)} shows (common practice). What stands at the head of the table deserves the most care; what is routed from one template repeats, and its error cancels between copies.`,
       },
       {
         kind: 'table',
@@ -119,7 +119,7 @@ export function errorsChapter({ errors }: BuiltBase, style: BookStyle): BookChap
           label,
           long(section, style),
           long(arm, style),
-          ...[gap.worst, gap.likely, foot.worst, foot.likely].map((each) => fine(each, style)),
+          ...[gap.worst, gap.likely, foot.worst, foot.likely].map((each) => hair(each, style)),
         ]),
       },
       ...(rock === undefined
@@ -127,7 +127,7 @@ export function errorsChapter({ errors }: BuiltBase, style: BookStyle): BookChap
         : [
             {
               kind: 'text',
-              text: `Four legs each ${fine(work.length, style)} off in length leave ${fine(rock.worst, style)} under a foot at worst, ${fine(rock.likely, style)} likely: leave the feet long and trim them on a flat floor once the base is glued.`,
+              text: `Four legs each ${fine(work.length, style)} off in length leave ${hair(rock.worst, style)} under a foot at worst, ${hair(rock.likely, style)} likely: leave the feet long and trim them on a flat floor once the base is glued.`,
             } as const,
           ]),
     ],

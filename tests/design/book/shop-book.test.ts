@@ -212,6 +212,29 @@ describe.each(BASE_FORMS.map(({ name }) => name))('the shop book of %s', (form) 
   });
 });
 
+test('a book in inches has no millimetre in it, nor a book in millimetres an inch', () => {
+  for (const [unit, other] of [
+    ['in', /\d (?:mm|cm²|m³)\b/],
+    ['mm', /\d (?:in|in²|board feet)\b/],
+  ] as const) {
+    const texts = [
+      'Cut list',
+      'Marking out the joints',
+      'Saw settings',
+      'The top and the feet',
+      'What must be exact',
+    ].flatMap((title) =>
+      chapterOf(computedOf('raked-table', unit), title).blocks.flatMap((each) => {
+        if (each.kind === 'table') return each.rows.flat();
+        if (each.kind === 'list') return each.items;
+        return each.kind === 'text' ? [each.text] : [];
+      }),
+    );
+    expect(texts.length).toBeGreaterThan(50);
+    expect(texts.filter((text) => other.test(text))).toEqual([]);
+  }
+});
+
 describe('the printed book', () => {
   test.each([
     ['raked-table', 'mm'],
