@@ -5,4 +5,5 @@ export { guideDiameter } from './guide.ts';
 export { type Hand, handsOf } from './hands.ts';
 export { flipPoint, mirrorRouting } from './mirror-routing.ts';
 export { routePart } from './route-part.ts';
+export { type ToolPath, type ToolPlace, toolAt, toolMoved, toolPathOf } from './tool-at.ts';
 export { type LengthWords, lengthWords } from './words.ts';
