@@ -122,7 +122,6 @@ function standAt(
 
 /** Only the piece that the cutter was let into has been cut. */
 function isReached({ outer }: Region, cut: readonly Region[]): boolean {
-  const from = outer.edges[0]!.from;
   return locate(cut, outer.edges[0]!.from) === 'inside';
 }
 

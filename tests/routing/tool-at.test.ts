@@ -49,7 +49,7 @@ describe('the tool standing at the template', () => {
     const routing = routePart(part, bearingTooling(12));
     const path = toolPathOf(routing);
     expect(path.loops).toHaveLength(2);
-    const inside = toolAt(path, part.region, routing, vec(50, 200))!;
+    const inside = toolAt(path, part.region, routing, vec(33, 200))!;
     expect(inside.loop).toBe(1);
     expect(inside.gap).toBeCloseTo(0, 9);
     const wide = routePart(part, bearingTooling(44));
