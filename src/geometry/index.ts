@@ -27,6 +27,14 @@ export { perimeterOfOutline, perimeterOfRegions } from './measure/perimeter.ts';
 export { tightPlaces } from './measure/tight-places.ts';
 export { offsetRegions } from './offset/offset-regions.ts';
 export { closeRegions, openRegions } from './offset/open-close.ts';
+export type { PointPair, Projection, ProjectionFound } from './projective/api.ts';
+export { invertProjection, projectTwice } from './projective/matrix.ts';
+export { matrix3d } from './projective/matrix-3d.ts';
+export { project } from './projective/project.ts';
+export { projectionFromPoints } from './projective/projection-from-points.ts';
+export { projectionOfSimilarity } from './projective/projection-of-similarity.ts';
+export { similarityFromPoints } from './projective/similarity-from-points.ts';
+export { type Stretch, stretchAt } from './projective/stretch-at.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
@@ -64,6 +72,7 @@ export {
   CONTACT_TURN,
   FAIRING_TOLERANCE,
   FIGURE_ROUNDING,
+  FLATTEST_CORNER,
   POSITION_TOLERANCE,
   RESIDUE_TOLERANCE,
   SAME_MADE,

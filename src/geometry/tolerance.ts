@@ -83,3 +83,9 @@ export const SAME_MADE = 0.01;
  * run into each other nor miss each other by what the chords leave.
  */
 export const SOLID_CHORD = 0.005;
+
+/**
+ * Three known points of a photograph count as lying in one line when the sine of the smallest corner of their triangle is below this:
+ * what one of them is off by would show two hundred times as large. The corners of a board up to 200 times as long as wide will do.
+ */
+export const FLATTEST_CORNER = 0.005;
