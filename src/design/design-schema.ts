@@ -4,6 +4,7 @@ import type { DeepReadonly } from './deep-readonly.ts';
 import { paperSchema, pinnedGridSchema } from './paper-schema.ts';
 import { dayText, nameText, strictObject, typedValue, unitsSchema } from './strict-schema.ts';
 import { toolingSchema } from './tooling-schema.ts';
+import { woodSchema } from './wood-schema.ts';
 
 /** What this program writes; raised whenever a file of the version before would be read otherwise. */
 export const DESIGN_VERSION = 1;
@@ -41,6 +42,7 @@ export const designSchema = strictObject({
   measured: measuredSchema,
   cut: cutSchema.optional(),
   base: baseSchema.optional(),
+  wood: woodSchema.optional(),
 });
 
 export type Design = DeepReadonly<z.output<typeof designSchema>>;
@@ -48,4 +50,5 @@ export type PatternRequest = Design['patterns'][number];
 export type PinnedGrid = DeepReadonly<z.output<typeof pinnedGridSchema>>;
 export type TypedPaper = Design['paper'];
 export type TypedTooling = Design['tooling'];
+export type TypedWood = NonNullable<Design['wood']>;
 export type TypedLength = string | number;
