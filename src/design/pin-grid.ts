@@ -35,7 +35,7 @@ export function compareText(a: string, b: string): number {
 }
 
 /** All of a paper that decides where seams may fall. Its calibration does not: a corrected print fits the same grid. */
-function wordsForPaper({ size, margins, overlap }: Paper): string {
+export function wordsForPaper({ size, margins, overlap }: Paper): string {
   const sides =
     size.kind === 'sheet'
       ? `${neat(size.short)} × ${neat(size.long)}`

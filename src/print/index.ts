@@ -8,3 +8,4 @@ export { paperNamed, paperNames, rollOf, SAFE_MARGIN, sheetOf, USUAL_OVERLAP } f
 export { planSheets } from './plan-sheets.ts';
 export { renderPatternPdf } from './render-pattern-pdf.ts';
 export { sheetDigests } from './sheet-digests.ts';
+export { sheetsAsTaped, type TapedSheet, type TapedSheets } from './sheets-as-taped.ts';
