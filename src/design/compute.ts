@@ -1,11 +1,12 @@
-import type { SolidKernel } from '../base/index.ts';
+import type { BuiltBase, SolidKernel } from '../base/index.ts';
 import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
+import { basePicture, pictorialOf } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import { handsOf, routePart, type Tooling } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
 import { type PartsOfDesign, partsOfDesign } from './base-of-design.ts';
-import type { Computed, ComputedPart, Wanted } from './computed.ts';
+import type { Computed, ComputedPart, ComputedPattern, ComputedView, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
 import { type Decided, formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
 import { lengthStyleOf } from './length-style.ts';
@@ -36,15 +37,33 @@ export interface ComputeOptions {
  * be used; `placeProblems` shows them in the file.
  */
 export function compute(design: Design, options: ComputeOptions = {}): Result<Computed> {
+  const steps = computeInSteps(design, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same, step by step, so that whoever drives it may do other things between two steps, or never go on: what was found by then is in the
+ * memo already.
+ */
+export function* computeInSteps(
+  design: Design,
+  options: ComputeOptions = {},
+): Generator<void, Result<Computed>, void> {
   const { wanted = {}, memo = new Map() } = options;
   const sketch = sketchIn(design, memo);
+  yield;
   const tooling = resolveTooling(design.tooling, design.units.length);
   const paper = resolvePaper(design.paper, design.units.length);
   if (!sketch.ok || !tooling.ok || !paper.ok) {
     return fail(...[sketch, tooling, paper].flatMap((each) => (each.ok ? [] : each.problems)));
   }
-  const made = partsIn(design, sketch.value, tooling.value, options.solids, memo);
+  const solids = wanted.standing === false ? undefined : options.solids;
+  const made = partsIn(design, sketch.value, tooling.value, solids, memo);
   if (!made.ok) return made;
+  yield;
   const requests = wanted.patterns ?? design.patterns;
   const drawingRequests = wanted.drawings ?? [];
   const strangers = unknownParts([...requests, ...drawingRequests], made.value.parts);
@@ -54,13 +73,15 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
     options,
     made.value.parts.length + 2 * requests.length + drawingRequests.length,
   );
-  const parts = made.value.parts.map((part) => {
+  const parts: ComputedPart[] = [];
+  for (const part of made.value.parts) {
     announce(`routing of ${part.label}`);
     const asked = [...design.patterns, ...requests, ...drawingRequests].filter(
       (each) => each.part === part.name,
     );
-    return routeIn(part, tooling.value, asked, memo);
-  });
+    parts.push(routeIn(part, tooling.value, asked, memo));
+    yield;
+  }
   const stageOf = (request: PatternRequest): PatternStage => ({
     design,
     request,
@@ -70,10 +91,19 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
     announce,
     ...partNamed(request.part, parts),
   });
-  const laid = requests.map((request) => layForDesign(stageOf(request)));
+  const laid: Result<ComputedPattern>[] = [];
+  for (const request of requests) {
+    laid.push(layForDesign(stageOf(request)));
+    yield;
+  }
   const problems = laid.flatMap((each) => (each.ok ? [] : each.problems));
   if (problems.length > 0) return fail(...problems);
   const patterns = laid.flatMap((each) => (each.ok ? [each.value] : []));
+  const views: ComputedView[] = [];
+  for (const view of made.value.base === undefined ? [] : (wanted.views ?? [])) {
+    views.push(viewIn(view, made.value.base!, memo));
+    yield;
+  }
   return ok({
     design,
     lengths: lengthStyleOf(design),
@@ -81,6 +111,7 @@ export function compute(design: Design, options: ComputeOptions = {}): Result<Co
     ...(made.value.base === undefined ? {} : { base: made.value.base }),
     parts,
     patterns,
+    views,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
     findings: gravestFirst([
       ...made.value.findings,
@@ -162,6 +193,14 @@ function findingsIn(
   return remember(memo, { stage: 'findings', inputs: [part, tooling, lengths, made] }, () =>
     checkHands(hands, lengths),
   );
+}
+
+/** Parts and their places alone tell how a base looks. */
+function viewIn(view: ComputedView['view'], { base }: BuiltBase, memo: Memo): ComputedView {
+  return remember(memo, { stage: 'view', inputs: [view, base] }, () => ({
+    view,
+    picture: view === 'pictorial' ? pictorialOf(base.parts) : basePicture(base, view),
+  }));
 }
 
 /** Parts that patterns are asked of and the form does not have. Paths hold where the requests are the design's own. */

@@ -1,6 +1,6 @@
 import type { BuiltBase } from '../base/index.ts';
 import type { Finding } from '../core/index.ts';
-import type { Pattern } from '../drawing/index.ts';
+import type { Pattern, Picture } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import type { SheetPlan } from '../print/index.ts';
 import type { Hand, Routing } from '../routing/index.ts';
@@ -13,6 +13,17 @@ export interface Wanted {
   readonly patterns?: readonly PatternRequest[];
   /** Patterns drawn in one piece, not laid on sheets. */
   readonly drawings?: readonly PatternRequest[];
+  /** Views of the base with what is said beside them; none when left out. A form that places no parts has none. */
+  readonly views?: readonly BaseView[];
+  /** Whether to tell how the base weighs and stands, where solids are at hand; yes when left out. By far the longest of all steps. */
+  readonly standing?: boolean;
+}
+
+export type BaseView = 'front' | 'left' | 'right' | 'plan' | 'pictorial';
+
+export interface ComputedView {
+  readonly view: BaseView;
+  readonly picture: Picture;
 }
 
 export interface ComputedPart {
@@ -39,6 +50,7 @@ export interface Computed {
   readonly base?: BuiltBase;
   readonly parts: readonly ComputedPart[];
   readonly patterns: readonly ComputedPattern[];
+  readonly views: readonly ComputedView[];
   readonly drawings: readonly { readonly request: PatternRequest; readonly pattern: Pattern }[];
   /** Graver ones first. */
   readonly findings: readonly Finding[];
