@@ -4,6 +4,8 @@ export { formatLength } from './format-length.ts';
 export { parseAngle } from './parse-angle.ts';
 export { parseCount } from './parse-count.ts';
 export { parseLength } from './parse-length.ts';
+export { parseQuarters } from './parse-quarters.ts';
 export { parseRatio } from './parse-ratio.ts';
+export { parseTemperature } from './parse-temperature.ts';
 export { FIGURE_UNITS, readFigure } from './read-figure.ts';
 export { MM_PER, RAD_PER_DEGREE } from './units.ts';

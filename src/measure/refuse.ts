@@ -4,7 +4,13 @@ import type { Refusal } from './read-number.ts';
 /** Longer than any length or angle that a person types; keeps hostile input cheap. */
 export const LONGEST_TEXT = 64;
 
-const NOUNS = { length: 'a length', angle: 'an angle', ratio: 'a ratio', count: 'a count' } as const;
+const NOUNS = {
+  length: 'a length',
+  angle: 'an angle',
+  ratio: 'a ratio',
+  count: 'a count',
+  temperature: 'a temperature',
+} as const;
 
 /** The problem of a text that was refused at one place, with what stands there. */
 export function refusalToProblem(what: keyof typeof NOUNS, text: string, refusal: Refusal): Problem {
