@@ -14,10 +14,11 @@ export type { Bore, Joint, JointSection, JointWork, Pocket, Tenon } from './join
 export { joinBase } from './joints/join-base.ts';
 export type { MadePart } from './made/api.ts';
 export { partsToMake } from './made/parts-to-make.ts';
-export { loadSolids, type SolidKernel } from './solids/index.ts';
+export { loadSolids, type PartMesh, type SolidKernel } from './solids/index.ts';
 export { standBase } from './stand/stand-base.ts';
 export { type BuiltBase, buildBase } from './whole/build-base.ts';
 export type { CutListLine } from './whole/cut-list.ts';
 export type { PartCut } from './whole/cuts-of-part.ts';
+export { meshesOfBase } from './whole/meshes-of-base.ts';
 export { partForPattern } from './whole/part-for-pattern.ts';
 export { type TopFixings, topFixings } from './whole/top-fixings.ts';

@@ -7,4 +7,5 @@ export { leastGap } from './least-gap.ts';
 export { loadSolids } from './load-solids.ts';
 export { lowestOver } from './lowest-over.ts';
 export { type MeasuredBase, massOfPart, measureSolids } from './measure-solids.ts';
+export { meshesOf, type PartMesh } from './meshes-of.ts';
 export { withSolids } from './solid-of.ts';

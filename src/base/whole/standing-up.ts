@@ -23,6 +23,7 @@ import {
   tipping,
 } from '../statics/index.ts';
 import { cornersInWorld, footEnds } from './corners-in-world.ts';
+import { pocketsOf } from './pockets-of.ts';
 import { sagOfBeam, stiffnessOfBeam } from './sag-of-beam.ts';
 import { findingsOfStanding } from './say-standing.ts';
 import type { StandingUp } from './standing.ts';
@@ -49,12 +50,12 @@ export function standingUp(
   joints: readonly Joint[],
   options: StandingOptions,
 ): StandingUp {
-  const pocketsOf = (part: PlacedPart) =>
-    joints
-      .flatMap(({ sides }) => sides)
-      .filter((side) => side.part === part.id)
-      .flatMap(({ work }) => work.filter((each) => each.kind === 'pocket'));
-  return withSolids(kernel, base.parts, (solids) => stand(kernel, solids, base, joints, options), pocketsOf);
+  return withSolids(
+    kernel,
+    base.parts,
+    (solids) => stand(kernel, solids, base, joints, options),
+    (part) => pocketsOf(joints, part),
+  );
 }
 
 function stand(
