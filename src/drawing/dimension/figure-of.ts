@@ -1,5 +1,5 @@
 import { distance, dot, polar, subtract } from '../../geometry/index.ts';
-import { writeAngle, writeLength } from '../pattern/source.ts';
+import { writeAngle, writeLength } from '../layout/figures.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
 
 /** Usual height of figures, mm. */

@@ -1,7 +1,7 @@
 import { angleOf, polar, subtract, transformPoint, type Vec } from '../../geometry/index.ts';
 import { toFrame } from '../layout/oriented-box.ts';
+import { readable } from '../layout/strokes.ts';
 import { widthOfText } from '../lettering/metrics.ts';
-import { readable } from '../pattern/strokes.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
 import { FIGURE, figureOf } from './figure-of.ts';
 

@@ -2,7 +2,7 @@ import { angleOf, polar, subtract, transformPoint, type Vec } from '../../geomet
 import type { Mark } from '../api.ts';
 import { type Drawing, pathMark, textMark } from '../layout/drawing.ts';
 import { boxOfText, growBox, type OrientedBox } from '../layout/oriented-box.ts';
-import { narrowHead, step, stroke } from '../pattern/strokes.ts';
+import { narrowHead, step, stroke } from '../layout/strokes.ts';
 import type { Dimension, DimensionStyle } from './api.ts';
 import { FIGURE, figureOf } from './figure-of.ts';
 import { HEAD } from './lanes.ts';

@@ -2,7 +2,7 @@ import { polar, type Vec } from '../../geometry/index.ts';
 import type { PathMark, TextMark } from '../api.ts';
 import { type Drawing, pathMark, textMark } from '../layout/drawing.ts';
 import { boxOfText, growBox, inFrame } from '../layout/oriented-box.ts';
-import { narrowHead, stroke } from '../pattern/strokes.ts';
+import { narrowHead, stroke } from '../layout/strokes.ts';
 import { FIGURE } from './figure-of.ts';
 import { HEAD, type LengthLine } from './lanes.ts';
 

@@ -11,9 +11,9 @@ import {
 import { MM_PER } from '../../measure/index.ts';
 import type { CheckLength, PatternOptions } from '../api.ts';
 import { type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
+import { polygon, stroke } from '../layout/strokes.ts';
 import type { Spot } from './inside-grid.ts';
 import { edgesOf, type PatternSource } from './source.ts';
-import { polygon, stroke } from './strokes.ts';
 
 /** Arms of a target, and how far it keeps from the outline; mm. */
 const ARM = 3;

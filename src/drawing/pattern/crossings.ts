@@ -9,7 +9,7 @@ import {
   unit,
   type Vec,
 } from '../../geometry/index.ts';
-import { stroke } from './strokes.ts';
+import { stroke } from '../layout/strokes.ts';
 
 /** Where a straight line crosses an edge. */
 export interface Crossing {

@@ -12,9 +12,9 @@ import {
 import type { FeedRun, Tooling } from '../../routing/index.ts';
 import type { Mark } from '../api.ts';
 import { type Drawing, fits, pathMark, textMark } from '../layout/drawing.ts';
+import { openHead, readable, stroke } from '../layout/strokes.ts';
 import { besideChain, type Chain, chainOf, onChain } from './chain.ts';
 import type { PatternSource } from './source.ts';
-import { openHead, readable, stroke } from './strokes.ts';
 
 const MACHINE: Readonly<Record<Tooling['machine'], string>> = {
   'hand-held': 'hand-held',

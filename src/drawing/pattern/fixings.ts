@@ -3,8 +3,8 @@ import type { Fixing } from '../../routing/index.ts';
 import type { Mark } from '../api.ts';
 import { pathMark } from '../layout/drawing.ts';
 import { cornersOf, type OrientedBox } from '../layout/oriented-box.ts';
+import { DRAWN, polygon, step, stroke } from '../layout/strokes.ts';
 import type { PatternSource } from './source.ts';
-import { DRAWN, polygon, step, stroke } from './strokes.ts';
 
 /**
  * Where the template is fixed: a wash for each patch of tape, on which lettering may stand; a ring with a slot for each

@@ -2,9 +2,9 @@ import { angleOf, distance, polar, subtract, type Vec } from '../../geometry/ind
 import type { SketchedPart } from '../../sketch/index.ts';
 import type { JointNote, TextMark } from '../api.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
+import { readable, step } from '../layout/strokes.ts';
 import { drawLeader } from './leader.ts';
 import type { PatternSource } from './source.ts';
-import { readable, step } from './strokes.ts';
 
 type Joint = SketchedPart['joints'][number];
 

@@ -2,10 +2,10 @@ import { type Edge, polar, type Vec } from '../../geometry/index.ts';
 import type { Mark, PathMark, TextMark } from '../api.ts';
 import { textMark } from '../layout/drawing.ts';
 import { inFrame, type OrientedBox } from '../layout/oriented-box.ts';
+import { openHead, polygon, step, stroke } from '../layout/strokes.ts';
 import { widthOfText } from '../lettering/metrics.ts';
 import { LETTER_HEIGHTS } from '../styles.ts';
 import type { PatternSource } from './source.ts';
-import { openHead, polygon, step, stroke } from './strokes.ts';
 import { factsOf, manyWords, mirroredWords, nameLine } from './words.ts';
 
 /** A word or an arrow in a row of a label; its size is what it takes in the label's own frame, mm. */

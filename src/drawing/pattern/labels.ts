@@ -2,11 +2,11 @@ import { angleOf, distance, type Vec } from '../../geometry/index.ts';
 import { grainAt } from '../../sketch/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
 import { boxesOverlap, cornersOf, growBox, type OrientedBox, toFrame } from '../layout/oriented-box.ts';
+import { readable } from '../layout/strokes.ts';
 import type { Spot } from './inside-grid.ts';
 import { boxOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
 import { edgesOf, type PatternSource } from './source.ts';
 import type { CentreFrame } from './stations.ts';
-import { readable } from './strokes.ts';
 import { nameLine } from './words.ts';
 
 /** Heights tried, largest first: ISO 3098, never below what is read at the bench. */

@@ -1,7 +1,7 @@
 import { polar, type Vec } from '../../geometry/index.ts';
 import type { LineRole } from '../api.ts';
 import { type Drawing, fits, pathMark, textMark } from '../layout/drawing.ts';
-import { narrowHead, step, stroke } from './strokes.ts';
+import { narrowHead, step, stroke } from '../layout/strokes.ts';
 
 export interface LeaderOptions {
   /** Directions tried first, rad; then all round. */

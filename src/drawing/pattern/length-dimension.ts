@@ -3,8 +3,8 @@ import type { KeyDimension } from '../../sketch/index.ts';
 import type { Mark, TextMark } from '../api.ts';
 import { type Drawing, fits, pathMark, textMark } from '../layout/drawing.ts';
 import { inFrame, toFrame } from '../layout/oriented-box.ts';
+import { narrowHead, readable, stroke } from '../layout/strokes.ts';
 import { widthOfText } from '../lettering/metrics.ts';
-import { narrowHead, readable, stroke } from './strokes.ts';
 
 type LengthDimension = Extract<KeyDimension, { kind: 'length' }>;
 

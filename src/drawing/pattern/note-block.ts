@@ -1,8 +1,8 @@
 import type { Vec } from '../../geometry/index.ts';
 import type { LineRole, Mark, TextMark } from '../api.ts';
 import { pathMark, textMark } from '../layout/drawing.ts';
+import { stroke } from '../layout/strokes.ts';
 import { widthOfText } from '../lettering/metrics.ts';
-import { stroke } from './strokes.ts';
 
 /** A block of notes beside the pattern; drawn from its upper left corner. Sizes in mm. */
 export interface NoteBlock {

@@ -1,16 +1,10 @@
 import type { CheckLength, JointNote, LineRole, ToolFact } from '../api.ts';
+import { writeFine, writeLength } from '../layout/figures.ts';
 import { LINE_STYLES } from '../styles.ts';
 import { finest, precisionWords } from './check-precision.ts';
 import type { DimensionRow } from './dimensions.ts';
 import { figureRows, gapRow, lineRow, type NoteBlock, noteBlock, tableRow, wordRows } from './note-block.ts';
-import {
-  type PatternSource,
-  showsDifferences,
-  showsPart,
-  showsTemplate,
-  writeFine,
-  writeLength,
-} from './source.ts';
+import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
 import { handOf, mirroredWords, quantityOf, VIEW_WORDS } from './words.ts';
 
 /** What the notes say beside what follows from the part itself: checks, sizes that found no room, tools. */

@@ -11,8 +11,8 @@ import {
 } from '../../geometry/index.ts';
 import type { LineRole, Mark, PathMark } from '../api.ts';
 import { pathMark } from '../layout/drawing.ts';
+import { stroke } from '../layout/strokes.ts';
 import { type PatternSource, showsDifferences, showsPart, showsTemplate } from './source.ts';
-import { stroke } from './strokes.ts';
 
 /** The closed outlines of a view, each loop a mark of its own. */
 export function outlineMarks(source: PatternSource): readonly Mark[] {

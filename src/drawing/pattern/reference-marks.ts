@@ -15,8 +15,8 @@ import {
 import type { Mark } from '../api.ts';
 import { type Drawing, fits, pathMark, textMark } from '../layout/drawing.ts';
 import { cornersOf, type OrientedBox } from '../layout/oriented-box.ts';
+import { DRAWN, readable, step, stroke } from '../layout/strokes.ts';
 import type { PatternSource } from './source.ts';
-import { DRAWN, readable, step, stroke } from './strokes.ts';
 
 /** Which edges make the better face edge: one that stays as the board came, then a joint, then a routed one. */
 const WORTH: Readonly<Record<EdgeRole, number>> = { left: 2, joint: 1.4, routed: 1, sawn: 0 };

@@ -1,6 +1,7 @@
 import type { ToolFact } from '../api.ts';
+import { writeExact } from '../layout/figures.ts';
 import { plainLabel } from './plain-words.ts';
-import { type PatternSource, writeExact } from './source.ts';
+import type { PatternSource } from './source.ts';
 import { offsetWords } from './template-labels.ts';
 
 /** How the part is routed and sawn, for the notes and for the first page of the sheets. */

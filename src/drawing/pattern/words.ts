@@ -1,5 +1,6 @@
 import type { PatternView } from '../api.ts';
-import { type PatternSource, writeLength } from './source.ts';
+import { writeLength } from '../layout/figures.ts';
+import type { PatternSource } from './source.ts';
 
 /** What a view is called on paper. */
 export const VIEW_WORDS: Readonly<Record<PatternView, string>> = {
