@@ -1,3 +1,4 @@
+export type { FigureToSet } from './figure-to-set.ts';
 export type { Finding, Quantity, Severity } from './finding.ts';
 export { nearestName } from './nearest.ts';
 export type { Problem } from './problem.ts';

@@ -1,3 +1,5 @@
+import type { FigureToSet } from './figure-to-set.ts';
+
 /** Something in a maker's input that cannot be used: where it is, what was found, what was expected. */
 export interface Problem {
   /** Stable, dotted, lower case: `length.unreadable`, `form.cycle`. */
@@ -14,4 +16,6 @@ export interface Problem {
   readonly path?: string;
   readonly found?: string;
   readonly expected?: string;
+  /** A figure with which it is gone, tried by computing again. */
+  readonly set?: FigureToSet;
 }

@@ -25,7 +25,7 @@ export function nameParameters(problem: Problem, form: Form, typed: Design['para
 }
 
 /** What an expression is made of: what it names first, then what is behind the values that it names. */
-function namesBehind(expression: string, { data }: Form): readonly string[] {
+export function namesBehind(expression: string, { data }: Form): readonly string[] {
   const seen = new Set(namesIn(expression));
   // A set goes on to what is added to it while it is gone through.
   for (const name of seen) {

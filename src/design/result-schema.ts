@@ -18,12 +18,31 @@ const findingSchema = strictObject({
   severity: z.enum(['stop', 'caution', 'note']),
   part: nameText.optional(),
   hand: handSchema.optional().describe('The one hand it holds for; every hand of the part when absent'),
+  joint: z
+    .string()
+    .optional()
+    .describe('The form’s name of the joint it speaks of; of two, joined by a blank'),
   edges: z.array(nameText).describe('Identities of the edges it speaks of'),
   at: pointSchema.optional().describe('Place in the part’s own plane as drawn, mm'),
   message: z.string(),
   measured: quantitySchema.optional(),
   limit: quantitySchema.optional(),
   cure: z.string().optional(),
+  set: strictObject({
+    path: z.string().describe('Where it stands in the design, names joined by dots'),
+    value: z.unknown().describe('What to put there, as typed'),
+    words: z.string(),
+  })
+    .optional()
+    .describe('A figure that cures it, tried by computing again'),
+  fits: strictObject({
+    kind: z.enum(['tenon', 'dowel']),
+    thickness: z.number(),
+    width: z.number(),
+    length: z.number(),
+  })
+    .optional()
+    .describe('A loose tenon or dowel made to measure that would fit, mm'),
 });
 
 const cutterSchema = strictObject({

@@ -38,10 +38,11 @@ export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJo
       joinPlaces(base, sketch, (id, a, b) => joinPair(id, sketch, a, b, shop, faces)),
   );
   const joints = all.flatMap((done) => done.joints);
-  const findings = all.flatMap(({ sketch, pairs, joints: made }) => [
-    ...missedBy(sketch, pairs, made, shop, faces),
-    ...made.flatMap((joint) => joint.findings),
-  ]);
+  const findings = all.flatMap(({ sketch, pairs, joints: made }) =>
+    [...missedBy(sketch, pairs, made, shop, faces), ...made.flatMap((joint) => joint.findings)].map(
+      (finding) => ({ ...finding, joint: sketch.name }),
+    ),
+  );
   return { joints, findings: eachOnce([...findings, ...meetingsOfJoints(base.parts, joints, shop)]) };
 }
 

@@ -71,19 +71,25 @@ function said(
       ? ''
       : `${capital(what)} ${say(a.depth * share)} and ${say(b.depth * share)} deep would leave ${say(tenonRules.wall)} between them; or `;
   const aside = (a.width + b.width) / 2 + tenonRules.wall;
+  const hasHole = a.kind === 'hole' || b.kind === 'hole';
+  // Tenons that meet at their ends are mitred; a dowel cannot be, nor a tenon that another runs across.
+  const cutsThrough = meet && (hasHole || !leaves(a, b, LEAST_SHARE, RESIDUE_TOLERANCE));
   const mitre =
-    a.kind === 'hole' || b.kind === 'hole'
-      ? `set the holes of one joint ${say(aside)} aside from those of the other.`
+    hasHole || cutsThrough
+      ? `set the ${what} of one joint ${say(aside)} aside from those of the other.`
       : `mitre the ends of both tenons where they meet, so that each keeps its length of ${say(a.depth)} on its outer side.`;
   return {
     code: 'joint.meets-other',
-    severity: 'caution',
+    severity: cutsThrough ? 'stop' : 'caution',
     part: part.drawn.name,
+    joint: `${joint.name} ${other.name}`,
     edges: [],
     at: { x: a.own.origin.x, y: a.own.origin.y },
-    message: meet
-      ? `The ${what} of ${joint.label} and ${other.label} run into each other in ${part.label}.`
-      : `The ${what} of ${joint.label} and ${other.label} leave ${say(distance)} of wood between them in ${part.label}.`,
+    message: cutsThrough
+      ? `Cutting the ${what} of ${other.label} would cut through those of ${joint.label} in ${part.label}.`
+      : meet
+        ? `The ${what} of ${joint.label} and ${other.label} run into each other in ${part.label}.`
+        : `The ${what} of ${joint.label} and ${other.label} leave ${say(distance)} of wood between them in ${part.label}.`,
     measured: { value: distance, unit: 'mm' },
     limit: { value: tenonRules.wall, unit: 'mm' },
     cure: shorter === '' ? capital(mitre) : `${shorter}${mitre}`,
@@ -92,9 +98,7 @@ function said(
 
 /** The largest share of both depths that leaves a wall between; nothing where even short bores meet. */
 function shareThatClears(a: Bore, b: Bore, wall: number): number | undefined {
-  const clears = (share: number): boolean =>
-    holeDistance(holeOfBore({ ...a, depth: a.depth * share }), holeOfBore({ ...b, depth: b.depth * share }))
-      .distance >= wall;
+  const clears = (share: number): boolean => leaves(a, b, share, wall);
   if (!clears(LEAST_SHARE)) return undefined;
   let [low, high] = [LEAST_SHARE, 1];
   for (let step = 0; step < 20; step++) {
@@ -104,5 +108,10 @@ function shareThatClears(a: Bore, b: Bore, wall: number): number | undefined {
   }
   return low;
 }
+
+/** Do two bores, to a share of their depths, leave so much wood between them? */
+const leaves = (a: Bore, b: Bore, share: number, wall: number): boolean =>
+  holeDistance(holeOfBore({ ...a, depth: a.depth * share }), holeOfBore({ ...b, depth: b.depth * share }))
+    .distance >= wall;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -36,6 +36,7 @@ export function noneFits(
       wouldFit === undefined
         ? 'Make the parts thicker or deeper where they meet, or join them in another way.'
         : `A ${piece} made to measure, ${size(wouldFit)}, would fit.`,
+    ...(wouldFit === undefined ? {} : { fits: { kind: piece, ...wouldFit } }),
   };
 }
 

@@ -177,31 +177,62 @@ describe('parts that do not meet', () => {
   });
 });
 
-test('two rails whose mortises meet in a post: the depth that keeps a wall between them', () => {
-  // Both rails at one height; mortises 8 thick in the middle of a post 45 square.
-  const base = stand(
-    [board('post', 45, 700, 45), board('rail', 90, 500, 24)],
-    [
-      place('post', 'post', { label: 'Post' }),
-      place('side', 'rail', { at: vec3(45, 10.5, 400), along: vec3(1, 0, 0), pin: vec(90, 0) }),
-      place('back', 'rail', {
-        at: vec3(10.5, 45, 490),
-        along: vec3(0, 1, 0),
-        face: vec3(-1, 0, 0),
-        pin: vec(90, 0),
-      }),
-    ],
-    {
-      joints: [
-        joint('side joint', 'loose-tenons', 'side', 'post'),
-        joint('back joint', 'loose-tenons', 'back', 'post'),
+describe('two rails that meet in a post', () => {
+  // Both at one height, their joints in the middle of a post 45 square.
+  const cornerOf = (kind: 'loose-tenons' | 'dowels'): StandingBase =>
+    stand(
+      [board('post', 45, 700, 45), board('rail', 90, 500, 24)],
+      [
+        place('post', 'post', { label: 'Post' }),
+        place('side', 'rail', { at: vec3(45, 10.5, 400), along: vec3(1, 0, 0), pin: vec(90, 0) }),
+        place('back', 'rail', {
+          at: vec3(10.5, 45, 490),
+          along: vec3(0, 1, 0),
+          face: vec3(-1, 0, 0),
+          pin: vec(90, 0),
+        }),
       ],
-    },
-  );
-  const { findings } = joinBase(base, { looseTenons: [{ thickness: 8, width: 40, length: 40 }] });
-  expect(findings).toMatchObject([{ code: 'joint.meets-other', part: 'post', measured: { value: 0 } }]);
-  // Each comes to within 18.5 of the other's face; corner to corner a wall of 6.35 is left at 18.5 − 6.35 / √2 = 14.01.
-  expect(findings[0]!.cure).toContain('14.0 mm and 14.0 mm deep');
+      {
+        joints: [joint('side', kind, 'side', 'post'), joint('back', kind, 'back', 'post')],
+      },
+    );
+
+  test('mortises: tenons can be mitred, or be as short as keeps a wall between them', () => {
+    const { findings } = joinBase(cornerOf('loose-tenons'), {
+      looseTenons: [{ thickness: 8, width: 40, length: 40 }],
+    });
+    expect(findings).toMatchObject([
+      {
+        code: 'joint.meets-other',
+        severity: 'caution',
+        part: 'post',
+        joint: 'side back',
+        measured: { value: 0 },
+      },
+    ]);
+    // Each comes to within 18.5 of the other's face; corner to corner a wall of 6.35 is left at 18.5 − 6.35 / √2 = 14.01.
+    expect(findings[0]!.cure).toMatch(/14.0 mm and 14.0 mm deep.*mitre/);
+  });
+
+  test('holes: one would be drilled through the dowels of the other', () => {
+    const { findings } = joinBase(cornerOf('dowels'), { dowels: [{ diameter: 8, length: 50 }] });
+    expect(findings).toMatchObject([
+      {
+        code: 'joint.meets-other',
+        severity: 'stop',
+        part: 'post',
+        joint: 'side back',
+        measured: { value: 0 },
+      },
+    ]);
+    expect(findings[0]!.message).toMatch(/cut through/);
+    expect(findings[0]!.cure).not.toContain('mitre');
+  });
+
+  test('dowels short enough to leave a wall are drilled without a word', () => {
+    const { findings } = joinBase(cornerOf('dowels'), { dowels: [{ diameter: 6, length: 26 }] });
+    expect(findings).toEqual([]);
+  });
 });
 
 describe('halved', () => {

@@ -1,0 +1,148 @@
+import { type FigureToSet, type Finding, fail, ok, type Problem, type Result } from '../../core/index.ts';
+import { describeForm, type Form } from '../../sketch/index.ts';
+import { type ComputeOptions, compute } from '../compute.ts';
+import type { Computed } from '../computed.ts';
+import type { Design } from '../design-schema.ts';
+import { formOfDesign, valuesOfDesign } from '../form-of-design.ts';
+import { namesBehind } from '../parameters-behind.ts';
+import { applyFigure } from './apply-figure.ts';
+import { findFigure } from './find-figure.ts';
+import { keyOfFinding, keyOfProblem } from './key-of-finding.ts';
+import { parametersToTry } from './parameters-to-try.ts';
+import { toolToMake } from './tools-to-make.ts';
+
+/** So often a design is computed anew in search of cures, for all that is wrong with it together. */
+const MOST_TRIALS = 200;
+
+/** What was found of a design with another figure: by key, and whether it stops. */
+type Outcome = {
+  readonly ok: boolean;
+  readonly keys: ReadonlySet<string>;
+  readonly stops: ReadonlySet<string>;
+};
+type Trial = (design: Design) => Outcome;
+
+/**
+ * As `compute`; beside every finding that says stop, and beside every check of the form that fails, stands a figure to set, where one alone would do: the
+ * least change of what is decided of the fewest parts, found by computing again. Set, that finding is gone and no new stop has come. A design that
+ * nothing stops costs no more than `compute`; another some dozens of times as much.
+ */
+export function computeWithCures(design: Design, options: ComputeOptions = {}): Result<Computed> {
+  const memo = options.memo ?? new Map();
+  const computed = compute(design, { ...options, memo });
+  const tried = new Map<string, Outcome>();
+  const trial: Trial = (other) => {
+    const key = JSON.stringify([other.parameters, other.base]);
+    const known = tried.get(key);
+    if (known !== undefined) return known;
+    if (tried.size >= MOST_TRIALS) return NOTHING;
+    const { solids } = options;
+    const outcome = outcomeOf(
+      compute(other, { memo, wanted: { patterns: [] }, ...(solids === undefined ? {} : { solids }) }),
+    );
+    tried.set(key, outcome);
+    return outcome;
+  };
+  if (!computed.ok) {
+    return fail(
+      ...computed.problems.map((problem) =>
+        withFigure(problem, cureOfProblem(design, problem, computed.problems, trial)),
+      ),
+    );
+  }
+  const findings = computed.value.findings.map((finding) =>
+    finding.severity === 'stop'
+      ? withFigure(finding, cureOfFinding(computed.value, finding, trial))
+      : finding,
+  );
+  return ok({ ...computed.value, findings });
+}
+
+const NOTHING: Outcome = { ok: false, keys: new Set(), stops: new Set() };
+
+function outcomeOf(computed: Result<Computed>): Outcome {
+  if (!computed.ok) return { ...NOTHING, keys: new Set(computed.problems.map(keyOfProblem)) };
+  const { findings } = computed.value;
+  const stops = findings.filter(({ severity }) => severity === 'stop');
+  return { ok: true, keys: new Set(findings.map(keyOfFinding)), stops: new Set(stops.map(keyOfFinding)) };
+}
+
+const withFigure = <T extends Finding | Problem>(about: T, set: FigureToSet | undefined): T =>
+  set === undefined ? about : { ...about, set };
+
+function cureOfFinding(computed: Computed, finding: Finding, trial: Trial): FigureToSet | undefined {
+  const { design, sketch } = computed;
+  const key = keyOfFinding(finding);
+  const before = new Set(computed.findings.filter(({ severity }) => severity === 'stop').map(keyOfFinding));
+  const does = (other: Design): boolean => {
+    const outcome = trial(other);
+    return outcome.ok && !outcome.stops.has(key) && [...outcome.stops].every((each) => before.has(each));
+  };
+  const made = toolToMake(design, finding);
+  if (made !== undefined && does(applyFigure(design, made))) return made;
+  const form = formOfDesign(design);
+  if (!form.ok) return undefined;
+  const parameters = parametersToTry(form.value, sketch.parameters, partsConcerned(computed, finding));
+  return firstFigure(
+    design,
+    form.value,
+    parameters.map(({ name }) => name),
+    sketch.parameters,
+    does,
+  );
+}
+
+/** The part that a finding names, and both that are joined where it speaks of a joint. */
+function partsConcerned({ sketch }: Computed, { part, joint }: Finding): readonly string[] {
+  const { joints = [], places = [] } = sketch.base ?? {};
+  const joined = joints
+    .filter(({ name }) => joint?.split(' ').includes(name))
+    .flatMap(({ between }) => between)
+    .flatMap((place) => places.filter(({ name }) => name === place).map((each) => each.part));
+  return [...(part === undefined ? [] : [part]), ...joined];
+}
+
+/** With the figure this problem is gone, and there is no other that was not there before. */
+function cureOfProblem(
+  design: Design,
+  problem: Problem,
+  all: readonly Problem[],
+  trial: Trial,
+): FigureToSet | undefined {
+  if (problem.code !== 'form.check' || problem.expected === undefined) return undefined;
+  const form = formOfDesign(design);
+  if (!form.ok) return undefined;
+  const values = valuesOfDesign(design, form.value);
+  if (!values.ok) return undefined;
+  const key = keyOfProblem(problem);
+  const before = new Set(all.map(keyOfProblem));
+  const does = (other: Design): boolean => {
+    const outcome = trial(other);
+    if (outcome.ok) return outcome.stops.size === 0;
+    return (
+      outcome !== NOTHING && !outcome.keys.has(key) && [...outcome.keys].every((each) => before.has(each))
+    );
+  };
+  const parameters = namesBehind(problem.expected, form.value).filter((name) =>
+    Object.hasOwn(values.value, name),
+  );
+  return firstFigure(design, form.value, parameters, values.value, does);
+}
+
+function firstFigure(
+  design: Design,
+  form: Form,
+  names: readonly string[],
+  values: Computed['sketch']['parameters'],
+  does: (other: Design) => boolean,
+): FigureToSet | undefined {
+  const { parameters } = describeForm(form);
+  for (const name of names) {
+    const parameter = parameters.find((each) => each.name === name);
+    // What was measured on the wood is no longer to be decided.
+    if (parameter === undefined || Object.hasOwn(design.measured.parameters ?? {}, name)) continue;
+    const found = findFigure(design, parameter, values[name] ?? parameter.default, does);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
