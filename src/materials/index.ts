@@ -9,6 +9,7 @@ export { BEARING, BUSHING, RUN_ON } from './guides.ts';
 export { DOWEL_RULES, GLUE_PRESSURE, TENON_RULES } from './joinery.ts';
 export { GRAIN_SLOPE, MOST_SPLAY } from './legs.ts';
 export { type LooseTenonSize, USUAL_LOOSE_TENONS } from './loose-tenons.ts';
+export { RESAW_RULES, ROUGH_BOARDS, type RoughBoard } from './lumber.ts';
 export {
   EQUILIBRIUM_SOURCE,
   equilibriumMoisture,

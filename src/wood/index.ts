@@ -1,0 +1,24 @@
+export type {
+  Board,
+  Defect,
+  DefectKind,
+  Laid,
+  LayFault,
+  LayRules,
+  Lying,
+  Price,
+  PriceUnit,
+  ToLay,
+} from './boards/api.ts';
+export { boardRegion } from './boards/board-region.ts';
+export { checkLaid } from './boards/check-laid.ts';
+export { layAt } from './boards/lay-at.ts';
+export { offTheGrain } from './boards/off-the-grain.ts';
+export { priceOf } from './boards/price-of.ts';
+export { boardFeet, cubicMetres, volumeOf } from './boards/volume.ts';
+export type { LayCost, Layout, LayTask, SearchOptions } from './layout/api.ts';
+export { searchLayout, USUAL_STEPS } from './layout/search-layout.ts';
+export type { Layer, LayerKind, Leaf, ResawPlan, ResawStack, Stretch } from './resaw/api.ts';
+export { backingNeeded, boardNeeded, mostDrift, mostLeaves, roughNeeded } from './resaw/needed.ts';
+export { resawFindings } from './resaw/resaw-findings.ts';
+export { resawStack } from './resaw/resaw-stack.ts';
