@@ -56,7 +56,13 @@ module.exports = {
       from: { path: '^src/' },
       to: { dependencyTypes: ['npm-dev', 'npm-no-pkg', 'npm-unknown'], dependencyTypesNot: ['type-only'], pathNot: '@types' },
     },
-    { name: 'resolvable', severity: 'error', from: { path: '^src/' }, to: { couldNotResolve: true } },
+    {
+      name: 'resolvable',
+      comment: 'Files that vite gives by their address stand behind a question mark.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { couldNotResolve: true, pathNot: '\\?url$' },
+    },
     {
       name: 'design-files-from-cli-only',
       comment: 'The one module of design/ that touches a disk has its own door.',

@@ -6,7 +6,7 @@ import type { PrintFonts } from '../print/index.ts';
 import { unpackWoff } from './unpack-woff.ts';
 
 /** What comes with the program. Both src/cli/ and dist/cli/ lie two folders below it. */
-function packageFile(path: string): string {
+export function packageFile(path: string): string {
   return fileURLToPath(new URL(`../../${path}`, import.meta.url));
 }
 

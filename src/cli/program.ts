@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import type { AddCommand } from './command.ts';
+import { addApp } from './commands/app.ts';
 import { addCalibrate } from './commands/calibrate.ts';
 import { addCheck } from './commands/check.ts';
 import { addCut } from './commands/cut.ts';
@@ -27,6 +28,7 @@ const COMMANDS: readonly AddCommand[] = [
   addCalibrate,
   addRenew,
   addOffset,
+  addApp,
 ];
 
 /**

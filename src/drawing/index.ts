@@ -9,6 +9,12 @@ export { boundsOfMarks } from './scene/bounds-of-marks.ts';
 export { clipScene } from './scene/clip-scene.ts';
 export { transformMark, transformScene } from './scene/transform-scene.ts';
 export { INKS, LINE_STYLES, TINT_STRENGTH } from './styles.ts';
+export {
+  type ScreenLine,
+  type ScreenScene,
+  type ScreenText,
+  sceneForScreen,
+} from './svg/scene-for-screen.ts';
 export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
 export { letterNear } from './title/letter-near.ts';

@@ -1,0 +1,30 @@
+import { Notes } from './frame/notes.tsx';
+import { TopStrip } from './frame/top-strip.tsx';
+import { ScreenOf } from './screens/screen-of.tsx';
+import { begun } from './state/begin.ts';
+import { design } from './state/current.ts';
+import { screen } from './state/screen.ts';
+import { words } from './words/en.ts';
+
+/** The page: what stands always in view (order of work, undo, findings) round the screen that is shown. */
+export function App() {
+  const name = screen.value;
+  const isWork = name !== 'designs';
+  return (
+    <div class={`page page-${name}`}>
+      <button type="button" class="skip" onClick={toMain}>
+        {words.skip}
+      </button>
+      <TopStrip />
+      <main id="main" tabIndex={-1} aria-label={words.screens[name]}>
+        {begun.value ? <ScreenOf name={name} /> : <p class="waiting">{words.loading}</p>}
+      </main>
+      {isWork && design.value !== undefined ? <Notes /> : null}
+    </div>
+  );
+}
+
+/** A button, not a link: the fragment of the address names the screen. */
+function toMain(): void {
+  document.getElementById('main')?.focus();
+}

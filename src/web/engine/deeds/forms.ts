@@ -1,0 +1,60 @@
+import {
+  compute,
+  type Design,
+  defaultParameters,
+  startDesign,
+  usualPaper,
+  usualTooling,
+  usualUnits,
+} from '../../../design/index.ts';
+import { describeForm, readForm } from '../../../sketch/index.ts';
+import { FORM_TEXTS } from '../forms.ts';
+
+/** A form that comes with the program. */
+export interface ListedForm {
+  readonly name: string;
+  readonly title: string;
+  readonly about: string;
+  /** Does it place its parts in space? */
+  readonly isBase: boolean;
+}
+
+/** The forms that come with the program: whole bases first, then parts. */
+export function listForms(_: undefined): readonly ListedForm[] {
+  const forms = [...FORM_TEXTS].map(([name, text]): ListedForm => {
+    const { title, about } = describeForm(formNamed(name));
+    return { name, title, about, isBase: /^base\s*:/m.test(text) };
+  });
+  return forms.toSorted((a, b) => Number(b.isBase) - Number(a.isBase) || a.title.localeCompare(b.title));
+}
+
+/** Begins a design of a form that comes with the program, with usual tools and paper. */
+export function beginDesign(said: {
+  readonly form: string;
+  readonly name: string;
+  readonly unit: 'mm' | 'in';
+  /** ISO 8601. */
+  readonly date: string;
+}): Design {
+  const form = formNamed(said.form);
+  const beginning = {
+    name: said.name,
+    form,
+    text: FORM_TEXTS.get(said.form)!,
+    parameters: defaultParameters(form, said.unit),
+    units: usualUnits(said.unit),
+    tooling: usualTooling(said.unit),
+    paper: usualPaper(said.unit),
+    date: said.date,
+  };
+  const computed = compute(startDesign({ ...beginning, parts: [] }), { wanted: { patterns: [] } });
+  if (!computed.ok) throw new RangeError(`${said.form} cannot be made at its defaults`);
+  return startDesign({ ...beginning, parts: computed.value.parts.map(({ part }) => part.name) });
+}
+
+/** The forms of the program are sound: the tests read and draw them all. */
+function formNamed(name: string) {
+  const read = readForm(FORM_TEXTS.get(name) ?? '', name);
+  if (!read.ok) throw new RangeError(`no such form: ${name}`);
+  return read.value;
+}

@@ -1,0 +1,124 @@
+import { effect, type Signal, signal, untracked } from '@preact/signals';
+import type { Problem } from '../../core/index.ts';
+import { currentId, design } from '../state/current.ts';
+import type {
+  AskedQuestion,
+  Deed,
+  FromWorker,
+  InputOf,
+  OptionsOf,
+  OutcomeOf,
+  Question,
+  ToWorker,
+} from './protocol.ts';
+
+/** Problems of the design in hand: while there are any, answers are those of the last design without. */
+export const problems = signal<readonly Problem[]>([]);
+/** How far the engine is with the design in hand. */
+export const progress = signal<'reckoning' | 'settled' | 'whole'>('reckoning');
+/** A fault of the program itself, to be reported. */
+export const fault = signal<string | undefined>(undefined);
+
+/** What is asked, by key; how many places of the page want it; and the answers. */
+const wanted = signal<ReadonlyMap<string, AskedQuestion>>(new Map());
+const places = new Map<string, number>();
+const answers = new Map<string, Signal<unknown>>();
+
+const worker = new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module', name: 'engine' });
+const send = (message: ToWorker): void => worker.postMessage(message);
+
+let turn = 0;
+let asking = false;
+/** The first turn of the design in hand: answers of earlier turns are of another one. */
+let firstTurn = 0;
+
+effect(() => {
+  if (currentId.value === undefined) return;
+  firstTurn = turn + 1;
+  for (const answer of answers.values()) answer.value = undefined;
+});
+
+// All changes of one moment make one message.
+effect(() => {
+  if (design.value === undefined || wanted.value.size === 0) return;
+  turn += 1;
+  if (asking) return;
+  asking = true;
+  queueMicrotask(ask);
+});
+
+function ask(): void {
+  asking = false;
+  const now = untracked(() => design.value);
+  if (now === undefined) return;
+  progress.value = 'reckoning';
+  const questions = [...untracked(() => wanted.value).values()];
+  send({ kind: 'ask', turn, id: untracked(() => currentId.value) ?? '', design: now, questions });
+}
+
+const waiting = new Map<
+  number,
+  { readonly done: (outcome: never) => void; readonly fail: (cause: Error) => void }
+>();
+let deeds = 0;
+
+/** Has something done in the worker once. Rejects on a fault of the program; what is wrong with the input is part of the outcome. */
+export function engineDo<D extends Deed>(deed: D, input: InputOf<D>): Promise<OutcomeOf<D>> {
+  deeds += 1;
+  const id = deeds;
+  send({ kind: 'do', id, deed, input });
+  return new Promise((done, fail) => waiting.set(id, { done, fail }));
+}
+
+worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
+  switch (data.kind) {
+    case 'answer':
+      if (data.turn >= firstTurn) answerOf(data.key).value = data.answer;
+      return;
+    case 'computed':
+      if (data.turn >= firstTurn) problems.value = data.problems;
+      return;
+    case 'settled':
+      if (data.turn === turn) progress.value = data.whole ? 'whole' : 'settled';
+      return;
+    case 'done':
+      waiting.get(data.id)?.done(data.outcome as never);
+      waiting.delete(data.id);
+      return;
+    case 'fault':
+      if (data.id === undefined) fault.value = data.message;
+      else waiting.get(data.id)?.fail(new Error(data.message));
+      return;
+    default:
+      data satisfies never;
+  }
+});
+worker.addEventListener('error', (event) => {
+  fault.value = event.message;
+});
+
+export const keyOf = <Q extends Question>(question: Q, options: OptionsOf<Q>): string =>
+  options === undefined ? question : `${question} ${JSON.stringify(options)}`;
+
+/** Keeps a question asked until the function that it gives is called. */
+export function want<Q extends Question>(question: Q, options: OptionsOf<Q>): () => void {
+  const key = keyOf(question, options);
+  const count = (by: number): void => {
+    const before = places.get(key) ?? 0;
+    places.set(key, before + by);
+    if (before > 0 && before + by > 0) return;
+    const next = new Map(wanted.peek());
+    if (by > 0) next.set(key, { key, question, options });
+    else next.delete(key);
+    wanted.value = next;
+  };
+  count(1);
+  return () => count(-1);
+}
+
+/** The last answer to a question of the design in hand, as it comes. */
+export function answerOf(key: string): Signal<unknown> {
+  const known = answers.get(key) ?? signal(undefined);
+  answers.set(key, known);
+  return known;
+}

@@ -1,0 +1,46 @@
+import type { Problem } from '../../core/index.ts';
+import type { Design } from '../../design/index.ts';
+import type { ANSWERS } from './answers/index.ts';
+import type { DEEDS } from './deeds/index.ts';
+
+/** What screens may ask of the design in hand; each is answered anew whenever the design changes. */
+type Answers = typeof ANSWERS;
+export type Question = keyof Answers;
+export type OptionsOf<Q extends Question> = Parameters<Answers[Q]>[1];
+export type AnswerTo<Q extends Question> = ReturnType<Answers[Q]>;
+
+/** What the page may have done once, whatever the design in hand: reading a file, beginning a design. */
+type Deeds = typeof DEEDS;
+export type Deed = keyof Deeds;
+export type InputOf<D extends Deed> = Parameters<Deeds[D]>[0];
+export type OutcomeOf<D extends Deed> = Awaited<ReturnType<Deeds[D]>>;
+
+export interface AskedQuestion {
+  /** Names the question together with its options. */
+  readonly key: string;
+  readonly question: Question;
+  readonly options: unknown;
+}
+
+export type ToWorker =
+  /** The state of things, whole: the newest one counts, older ones that are not begun are dropped. */
+  | {
+      readonly kind: 'ask';
+      /** Counts the designs; answers carry it back. */
+      readonly turn: number;
+      /** Which design it is: another one is told everything anew. */
+      readonly id: string;
+      readonly design: Design;
+      /** In the order in which they are to be answered. */
+      readonly questions: readonly AskedQuestion[];
+    }
+  | { readonly kind: 'do'; readonly id: number; readonly deed: Deed; readonly input: unknown };
+
+export type FromWorker =
+  | { readonly kind: 'answer'; readonly turn: number; readonly key: string; readonly answer: unknown }
+  /** The design cannot be used as it is: answers that hang on what follows from it stay as they were. */
+  | { readonly kind: 'computed'; readonly turn: number; readonly problems: readonly Problem[] }
+  /** All that was asked is answered; `whole` once weights and standing are reckoned too. */
+  | { readonly kind: 'settled'; readonly turn: number; readonly whole: boolean }
+  | { readonly kind: 'done'; readonly id: number; readonly outcome: unknown }
+  | { readonly kind: 'fault'; readonly id?: number; readonly message: string };
