@@ -25,6 +25,10 @@ export const dowelSchema = strictObject({
 /** How far the saw that cuts the ends swings and tilts, from square and from upright. */
 export const sawSchema = strictObject({ swing: bothWays, tilt: bothWays });
 
+const TENONS =
+  'a list of loose tenons, [{ "thickness": "8 mm", "width": "25 mm", "length": "40 mm" }], or none of this name';
+const DOWELS = 'a list of dowels, [{ "diameter": "10 mm", "length": "50 mm" }], or none of this name';
+
 /** What a base needs besides its form; what is left out is as usual. */
 export const baseSchema = strictObject({
   /** Species of the wood, by its name in the tool's table. */
@@ -32,8 +36,16 @@ export const baseSchema = strictObject({
   /** Parts of another wood, by the form's name of the part. */
   woods: z.record(nameText, nameText).optional(),
   /** From which those that fit are chosen. */
-  looseTenons: z.array(looseTenonSchema).min(1).max(100).optional(),
-  dowels: z.array(dowelSchema).min(1).max(100).optional(),
+  looseTenons: z
+    .array(looseTenonSchema, { error: TENONS })
+    .min(1, { error: TENONS })
+    .max(100, { error: 'at most 100 loose tenons' })
+    .optional(),
+  dowels: z
+    .array(dowelSchema, { error: DOWELS })
+    .min(1, { error: DOWELS })
+    .max(100, { error: 'at most 100 dowels' })
+    .optional(),
   saw: sawSchema.optional(),
 });
 

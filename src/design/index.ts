@@ -24,7 +24,7 @@ export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
 export { placeProblems } from './schema-problems.ts';
 export { openSession, type Session, type SessionOptions, type SessionOutcome } from './session.ts';
 export { startDesign } from './start-design.ts';
-export { type Choice, takeFromWorkshop } from './take-from-workshop.ts';
+export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
 export { usualPaper, usualTooling, usualUnits } from './usual.ts';
 export { usualWorkshop } from './usual-workshop.ts';
 export type { Workshop } from './workshop-schema.ts';

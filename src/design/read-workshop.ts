@@ -1,5 +1,6 @@
 import { fail, ok, type Problem, type Result } from '../core/index.ts';
 import type { JsonSource } from './json-source.ts';
+import { resolveBase } from './resolve-base.ts';
 import { resolvePaper } from './resolve-paper.ts';
 import { RANGES, readBlade, readCutter, readGuide } from './resolve-tooling.ts';
 import { placeProblems } from './schema-problems.ts';
@@ -51,5 +52,6 @@ function unusableSizes(workshop: Workshop): readonly Problem[] {
   reader.length(workshop.runOn, 'runOn', RANGES.runOn);
   reader.length(workshop.sawAllowance, 'sawAllowance', RANGES.allowance);
   const paper = workshop.paper === undefined ? ok(undefined) : resolvePaper(workshop.paper, unit);
-  return paper.ok ? reader.problems : [...reader.problems, ...paper.problems];
+  const base = resolveBase(workshop);
+  return [...reader.problems, ...[paper, base].flatMap((each) => (each.ok ? [] : each.problems))];
 }

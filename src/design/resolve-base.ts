@@ -4,6 +4,8 @@ import { type DowelSize, type LooseTenonSize, WOODS, type Wood, woodCalled } fro
 import { type LengthUnit, parseAngle, RAD_PER_DEGREE } from '../measure/index.ts';
 import type { Design } from './design-schema.ts';
 import { measureReader } from './typed-measures.ts';
+import { USUAL_WOOD } from './usual.ts';
+import type { Workshop } from './workshop-schema.ts';
 
 /** What a base is made of and with, in mm, rad and by table. */
 export interface BaseSupplies {
@@ -15,7 +17,6 @@ export interface BaseSupplies {
   readonly saw: SawRange;
 }
 
-const USUAL_WOOD = 'white oak';
 /** Ranges that most mitre saws and table saws reach, common practice. */
 const USUAL_SAW: SawRange = {
   swing: { left: 45 * RAD_PER_DEGREE, right: 45 * RAD_PER_DEGREE },
@@ -25,8 +26,8 @@ const USUAL_SAW: SawRange = {
 const SIZES = { least: 1, most: 400 } as const;
 const MOST_ANGLE = 89 * RAD_PER_DEGREE;
 
-/** What a design says of wood, joinery and saw; usual where it says nothing. Problem paths begin with `base.`. */
-export function resolveBase(design: Pick<Design, 'base' | 'units'>): Result<BaseSupplies> {
+/** What a design or a workshop says of wood, joinery and saw; usual where it says nothing. Problem paths begin with `base.`. */
+export function resolveBase(design: Pick<Design | Workshop, 'base' | 'units'>): Result<BaseSupplies> {
   const { base = {}, units } = design;
   const problems: Problem[] = [];
   const woodAt = (name: string, path: string): Wood => {

@@ -2,7 +2,8 @@ import type { Form } from '../sketch/index.ts';
 import { DESIGN_VERSION, type Design, type PatternRequest } from './design-schema.ts';
 
 /** What a maker says when beginning a design. */
-export interface Beginning extends Pick<Design, 'name' | 'parameters' | 'units' | 'tooling' | 'paper'> {
+export interface Beginning
+  extends Pick<Design, 'name' | 'parameters' | 'units' | 'tooling' | 'paper' | 'base'> {
   /** The form, and its own text, which the design keeps. */
   readonly form: Pick<Form, 'name' | 'version'>;
   readonly text: string;
@@ -25,6 +26,7 @@ export function startDesign({ name, form, text, parts, date, ...said }: Beginnin
     patterns: parts.map((part): PatternRequest => ({ part, view: 'all', mirrored: false })),
     grids: {},
     measured: {},
+    ...(said.base === undefined ? {} : { base: said.base }),
   };
 }
 

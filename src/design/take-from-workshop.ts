@@ -1,6 +1,6 @@
 import { fail, nearestName, ok, type Problem, type Result } from '../core/index.ts';
 import { type LengthUnit, parseLength } from '../measure/index.ts';
-import type { TypedLength, TypedPaper, TypedTooling } from './design-schema.ts';
+import type { Design, TypedLength, TypedPaper, TypedTooling } from './design-schema.ts';
 import type { Workshop } from './workshop-schema.ts';
 
 /** Which of the workshop's things a design uses, by name; the first of each list where none is named. */
@@ -10,15 +10,20 @@ export interface Choice {
   readonly printer?: string | undefined;
 }
 
+/** What a design begins with from a workshop. */
+export interface Taken {
+  readonly tooling: TypedTooling;
+  readonly paper: TypedPaper;
+  readonly base?: TypedBase;
+}
+
+type TypedBase = NonNullable<Design['base']>;
+
 /**
- * The tooling and the paper of a workshop, copied for a design: a later change in the workshop changes no design. A bare
+ * The tooling, the paper and what bases are made of and with, of a workshop, copied for a design: a later change in the workshop changes no design. A bare
  * number gets the workshop's unit, because the design's may be another. `usual` is the paper where the workshop has none.
  */
-export function takeFromWorkshop(
-  workshop: Workshop,
-  choice: Choice,
-  usual: TypedPaper,
-): Result<{ readonly tooling: TypedTooling; readonly paper: TypedPaper }> {
+export function takeFromWorkshop(workshop: Workshop, choice: Choice, usual: TypedPaper): Result<Taken> {
   const cutter = pick(workshop.cutters, choice.cutter, 'cutter');
   const guide = pick(workshop.guides, choice.guide, 'guide');
   const printer = pickPrinter(workshop, choice.printer);
@@ -43,7 +48,21 @@ export function takeFromWorkshop(
   return ok({
     tooling: withUnits(tooling, unit),
     paper: printed ? { ...paper, calibration: printed } : paper,
+    ...(workshop.base === undefined ? {} : { base: takenBase(workshop.base, unit) }),
   });
+}
+
+/** Angles of the saw have no unit to give. */
+function takenBase({ looseTenons, dowels, ...rest }: TypedBase, unit: LengthUnit): TypedBase {
+  const sized = { ...(looseTenons && { looseTenons }), ...(dowels && { dowels }) };
+  return { ...rest, ...withUnits(sized, unit) };
+}
+
+/** What of a workshop holds for a form that draws these parts: woods of other parts are left out. */
+export function baseForParts(base: TypedBase, parts: readonly string[]): TypedBase {
+  const { woods = {}, ...rest } = base;
+  const own = Object.entries(woods).filter(([part]) => parts.includes(part));
+  return own.length === 0 ? rest : { ...rest, woods: Object.fromEntries(own) };
 }
 
 function pickPrinter(workshop: Workshop, name: string | undefined) {
@@ -72,9 +91,11 @@ function unknownTool(name: string, what: string, from: readonly { readonly name:
   };
 }
 
-/** Names of everything in tooling and paper that is a length; other numbers are factors. */
+/** Names of everything in tooling, paper and lists of tenons and dowels that is a length; other numbers are factors. */
 const LENGTHS: ReadonlySet<string> = new Set([
   'diameter',
+  'thickness',
+  'length',
   'cuttingLength',
   'shank',
   'outsideDiameter',

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../measure/index.ts';
-import { usualPaper, usualTooling, usualUnits } from './usual.ts';
+import { usualBase, usualPaper, usualTooling, usualUnits } from './usual.ts';
 import { WORKSHOP_VERSION, type Workshop } from './workshop-schema.ts';
 
 /** A workshop to make one's own: what a maker usually has, each thing with a name, no printer measured yet. */
@@ -33,5 +33,6 @@ export function usualWorkshop(unit: LengthUnit): Workshop {
     sawAllowance,
     printers: [],
     paper: usualPaper(unit),
+    base: usualBase(),
   };
 }

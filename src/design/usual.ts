@@ -1,3 +1,4 @@
+import { USUAL_DOWELS, USUAL_LOOSE_TENONS } from '../materials/index.ts';
 import { SAFE_MARGIN, USUAL_OVERLAP } from '../print/index.ts';
 import type { Design, TypedPaper, TypedTooling } from './design-schema.ts';
 
@@ -46,5 +47,25 @@ export function usualPaper(unit: Units['length']): TypedPaper {
     orientation: 'fewest',
     margins: { top: margin, right: margin, bottom: margin, left: margin },
     overlap: `${USUAL_OVERLAP} mm`,
+  };
+}
+
+/** Species of a base of which nothing is said. */
+export const USUAL_WOOD = 'white oak';
+
+/** What bases are made of and with where nothing else is said, written out for a maker to change. */
+export function usualBase(): NonNullable<Design['base']> {
+  return {
+    wood: USUAL_WOOD,
+    looseTenons: USUAL_LOOSE_TENONS.map(({ thickness, width, length }) => ({
+      thickness: `${thickness} mm`,
+      width: `${width} mm`,
+      length: `${length} mm`,
+    })),
+    dowels: USUAL_DOWELS.map(({ diameter, length }) => ({
+      diameter: `${diameter} mm`,
+      length: `${length} mm`,
+    })),
+    saw: { swing: { left: '45°', right: '45°' }, tilt: { left: '45°', right: '0°' } },
   };
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { baseSchema } from './base-schema.ts';
 import type { DeepReadonly } from './deep-readonly.ts';
 import { calibrationSchema, paperSchema } from './paper-schema.ts';
 import { nameText, strictObject, typedLength, unitsSchema } from './strict-schema.ts';
@@ -26,6 +27,8 @@ export const workshopSchema = strictObject({
   sawAllowance: typedLength,
   printers: z.array(strictObject({ ...named, calibration: calibrationSchema.optional() })).max(50),
   paper: paperSchema.optional(),
+  /** What a base is usually made of and with. */
+  base: baseSchema.optional(),
 });
 
 export type Workshop = DeepReadonly<z.output<typeof workshopSchema>>;

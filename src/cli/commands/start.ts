@@ -3,6 +3,7 @@ import { type Command, Option } from 'commander';
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
 import { readTextFile } from '../../design/files.ts';
 import {
+  baseForParts,
   type Choice,
   compute,
   type Design,
@@ -55,7 +56,7 @@ export function addStart(program: Command, session: Session): void {
       new Option('--units <unit>', 'unit of bare numbers and of what is printed').choices(['mm', 'in']),
     )
     .option('--paper <size>', PAPER_HELP)
-    .option('--workshop <file>', 'copy tooling, paper and printer from your workshop file')
+    .option('--workshop <file>', 'copy tooling, paper, printer, wood and joinery from your workshop file')
     .option('--cutter <name>', 'cutter of the workshop (otherwise its first)')
     .option('--guide <name>', 'guide of the workshop (otherwise its first)')
     .option('--printer <name>', 'printer of the workshop (otherwise its first)')
@@ -97,7 +98,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
     return fail(...[found, asked, shop].flatMap((each) => (each.ok ? [] : each.problems)));
   }
   const { form, text } = found.value;
-  const { units, tooling, paper } = shop.value;
+  const { units, tooling, paper, base } = shop.value;
   const size = options.paper === undefined ? ok(paper.size) : readPaperOption(options.paper, units.length);
   if (!size.ok) return size;
   const defaults = defaultParameters(form, units.length);
@@ -120,6 +121,14 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
     units,
     tooling,
     paper: { ...paper, size: size.value },
+    ...(base === undefined
+      ? {}
+      : {
+          base: baseForParts(
+            base,
+            sketch.value.parts.map((part) => part.name),
+          ),
+        }),
   };
   // Of a base the parts are those that its planes and joints make of what the form draws.
   const computed = compute(startDesign({ ...beginning, parts: [] }), { wanted: { patterns: [] } });
@@ -138,9 +147,10 @@ interface Outfit {
   readonly units: Design['units'];
   readonly tooling: TypedTooling;
   readonly paper: TypedPaper;
+  readonly base?: Design['base'];
 }
 
-/** Units, tooling and paper: of the workshop, or as usual. */
+/** Units, tooling, paper and what bases are made of: of the workshop, or as usual. */
 function outfit(terminal: Terminal, options: StartOptions): Result<Outfit> {
   const file = options.workshop;
   if (file === undefined) {

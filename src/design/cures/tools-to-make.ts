@@ -1,8 +1,8 @@
 import type { FigureToSet, Finding } from '../../core/index.ts';
-import { USUAL_DOWELS, USUAL_LOOSE_TENONS } from '../../materials/index.ts';
 import { formatLength } from '../../measure/index.ts';
 import type { Design } from '../design-schema.ts';
 import { lengthStyleOf } from '../length-style.ts';
+import { usualBase } from '../usual.ts';
 
 const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
 
@@ -12,26 +12,17 @@ export function toolToMake(design: Design, { fits }: Finding): FigureToSet | und
   const { base = {} } = design;
   const say = (value: number): string => formatLength(value, lengthStyleOf(design));
   if (fits.kind === 'dowel') {
-    const usual = USUAL_DOWELS.map(({ diameter, length }) => ({
-      diameter: mm(diameter),
-      length: mm(length),
-    }));
     const own = { diameter: mm(fits.thickness), length: mm(fits.length) };
     return {
       path: 'base.dowels',
-      value: [...(base.dowels ?? usual), own],
+      value: [...(base.dowels ?? usualBase().dowels ?? []), own],
       words: `Dowels made to measure: ${say(fits.thickness)} by ${say(fits.length)}`,
     };
   }
-  const usual = USUAL_LOOSE_TENONS.map(({ thickness, width, length }) => ({
-    thickness: mm(thickness),
-    width: mm(width),
-    length: mm(length),
-  }));
   const own = { thickness: mm(fits.thickness), width: mm(fits.width), length: mm(fits.length) };
   return {
     path: 'base.looseTenons',
-    value: [...(base.looseTenons ?? usual), own],
+    value: [...(base.looseTenons ?? usualBase().looseTenons ?? []), own],
     words: `Loose tenons made to measure: ${[fits.thickness, fits.width, fits.length].map(say).join(' × ')}`,
   };
 }

@@ -46,11 +46,11 @@ export function typedFigure(parameter: NumericParameter, value: number, unit: Un
   const { kind } = parameter;
   switch (kind) {
     case 'length': {
-      const sixteenths = value / SIXTEENTH;
-      const isFraction = Math.abs(sixteenths - Math.round(sixteenths)) < 1e-6;
+      const finest = (4 * value) / SIXTEENTH;
+      const isFraction = Math.abs(finest - Math.round(finest)) < 1e-6;
       const typed =
         unit === 'in' && isFraction
-          ? formatLength(value, { unit: 'in', denominator: 16 })
+          ? formatLength(value, { unit: 'in', denominator: 64 })
           : `${plain(value, 6)} mm`;
       return { typed, value };
     }
