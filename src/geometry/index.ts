@@ -34,6 +34,7 @@ export { project } from './projective/project.ts';
 export { projectionFromPoints } from './projective/projection-from-points.ts';
 export { projectionOfSimilarity } from './projective/projection-of-similarity.ts';
 export { similarityFromPoints } from './projective/similarity-from-points.ts';
+export { solveLinear } from './projective/solve-linear.ts';
 export { type Stretch, stretchAt } from './projective/stretch-at.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
@@ -73,6 +74,11 @@ export {
   FAIRING_TOLERANCE,
   FIGURE_ROUNDING,
   FLATTEST_CORNER,
+  HANDLE_TOLERANCE,
+  LAY_AREA,
+  LAY_CHORD,
+  LAY_REACH,
+  LAY_TURN,
   POSITION_TOLERANCE,
   RESIDUE_TOLERANCE,
   SAME_MADE,

@@ -89,3 +89,16 @@ export const SOLID_CHORD = 0.005;
  * what one of them is off by would show two hundred times as large. The corners of a board up to 200 times as long as wide will do.
  */
 export const FLATTEST_CORNER = 0.005;
+
+/** A pulled point nearer than this (mm) to where it was pulled to has arrived: half of what a pattern promises. */
+export const HANDLE_TOLERANCE = 0.01;
+
+/** How far (mm) the straight sides by which parts are nested on a board may lie outside their arcs: far less than a saw allowance. */
+export const LAY_CHORD = 0.1;
+
+/** Parts on a board that overlap by less than this (mm²) touch, and so do parts that overlap nowhere by more than LAY_REACH (mm): typed places are rounded. */
+export const LAY_AREA = 0.5;
+export const LAY_REACH = 0.02;
+
+/** Grain off the board's by less than this (rad) beyond what is allowed is within it: 0.02 mm over 2 m. */
+export const LAY_TURN = 1e-5;

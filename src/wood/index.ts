@@ -1,3 +1,4 @@
+export { accountOf, type BoardAccount, type LayAccount } from './boards/account.ts';
 export type {
   Board,
   Defect,
@@ -12,8 +13,10 @@ export type {
 } from './boards/api.ts';
 export { boardRegion } from './boards/board-region.ts';
 export { checkLaid } from './boards/check-laid.ts';
+export { largestRectangle } from './boards/largest-rectangle.ts';
 export { layAt } from './boards/lay-at.ts';
 export { offTheGrain } from './boards/off-the-grain.ts';
+export { LEAST_USEFUL, type Offcut, offcutsOf } from './boards/offcuts.ts';
 export { priceOf } from './boards/price-of.ts';
 export { boardFeet, cubicMetres, volumeOf } from './boards/volume.ts';
 export type { LayCost, Layout, LayTask, SearchOptions } from './layout/api.ts';
