@@ -14,16 +14,27 @@ import { thicknessOfContact } from './thickness-of-contact.ts';
  */
 export function layOutJoint(place: JointPlace, sizes: readonly InsertSize[], rules: FitRules): JointOutcome {
   const thickness = place.thickness ?? thicknessOfContact(place.contact);
-  const tried = sizes.map((size) => ({ size, found: tryInsert(place, size, rules, thickness) }));
-  const layouts = tried.flatMap(({ found }) => ('places' in found ? [found] : []));
-  const wanted = rules.thicknessShare * thickness;
-  const best = layouts.sort(
-    (a, b) =>
-      Math.abs(a.size.thickness - wanted) - Math.abs(b.size.thickness - wanted) || glued(b) - glued(a),
-  )[0];
-  if (best !== undefined) return { fits: true, layout: best };
-  const nearest = tried
-    .flatMap(({ size, found }) => ('rule' in found ? [{ size, ...found }] : []))
+  const fromWanted = ({ thickness: own }: InsertSize): number =>
+    Math.abs(own - rules.thicknessShare * thickness);
+  const refused = new Map<InsertSize, Broken>();
+  // Sizes of the best thickness that fits decide: the others need not be tried.
+  for (const alike of groupsBy(sizes, fromWanted)) {
+    const layouts: Laid[] = [];
+    for (const size of alike) {
+      const found = tryInsert(place, size, rules, thickness);
+      if ('places' in found) layouts.push(found);
+      else refused.set(size, found);
+    }
+    const [best] = layouts.sort((a, b) => glued(b) - glued(a));
+    if (best === undefined) continue;
+    const limitedBy = whatLimits(place, best.size, rules, thickness, best.places.length);
+    return { fits: true, layout: { ...best, limitedBy } };
+  }
+  const nearest = sizes
+    .flatMap((size) => {
+      const broken = refused.get(size);
+      return broken === undefined ? [] : [{ size, ...broken }];
+    })
     .sort((a, b) => STAGES.indexOf(b.rule) - STAGES.indexOf(a.rule) || bulk(a.size) - bulk(b.size))[0];
   const wouldFit = madeToMeasure(
     place,
@@ -54,15 +65,27 @@ const STAGES: readonly RuleName[] = [
   'leastCount',
 ];
 
-const glued = ({ glue }: JointLayout): number => Math.min(glue[0].longGrain, glue[1].longGrain);
+type Laid = Omit<JointLayout, 'limitedBy'>;
+
+/** Groups of sizes with the same figure, the least figure first; in a group as they stand in the list. */
+function groupsBy(
+  sizes: readonly InsertSize[],
+  figure: (size: InsertSize) => number,
+): Iterable<InsertSize[]> {
+  const groups = new Map<number, InsertSize[]>();
+  for (const size of sizes.toSorted((a, b) => figure(a) - figure(b))) {
+    const of = figure(size);
+    const group = groups.get(of);
+    if (group === undefined) groups.set(of, [size]);
+    else group.push(size);
+  }
+  return groups.values();
+}
+
+const glued = ({ glue }: Laid): number => Math.min(glue[0].longGrain, glue[1].longGrain);
 const bulk = ({ thickness, width, length }: InsertSize): number => thickness * width * length;
 
-function tryInsert(
-  place: JointPlace,
-  size: InsertSize,
-  rules: FitRules,
-  thickness: number,
-): JointLayout | Broken {
+function tryInsert(place: JointPlace, size: InsertSize, rules: FitRules, thickness: number): Laid | Broken {
   const most = rules.mostThicknessShare * thickness;
   if (size.thickness > most + RESIDUE_TOLERANCE)
     return { rule: 'mostThicknessShare', measured: size.thickness, limit: most };
@@ -76,8 +99,7 @@ function tryInsert(
     return { rule: 'leastCount', measured: places.length, limit: rules.leastCount };
   const glue = [0, 1].map((i) => glueArea(places, depths.into[i]!, place.grain[i]!));
   const [first, second] = glue as [JointLayout['glue'][0], JointLayout['glue'][1]];
-  const limitedBy = whatLimits(place, size, rules, thickness, places.length);
-  return { size, places, rows, ...depths, thickness, limitedBy, glue: [first, second] };
+  return { size, places, rows, ...depths, thickness, glue: [first, second] };
 }
 
 function mostPlaces(

@@ -1,20 +1,7 @@
-import {
-  boundsOfRegions,
-  centroidOfRegions,
-  clipEdgesToRegions,
-  line,
-  offsetRegions,
-  RESIDUE_TOLERANCE,
-  type Region,
-} from '../../geometry/index.ts';
+import { RESIDUE_TOLERANCE, type Region } from '../../geometry/index.ts';
 import type { InsertPlace, InsertSize } from './api.ts';
+import { type ContactRoom, contactRoom, type Room, type Stretch } from './contact-room.ts';
 import type { FitRules } from './rules.ts';
-
-/** A stretch of a line along the joint, mm. */
-interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
 
 /** Levels looked at on either side of the middle when the middle of a contact holds fewer than another level. */
 const LEVELS = 8;
@@ -31,16 +18,16 @@ export function rowsOfPlaces(
   rows: 1 | 2,
   thickness: number,
 ): readonly InsertPlace[] {
-  const radius = size.thickness / 2;
-  const centres = offsetRegions(contact, -(rules.wall + radius - RESIDUE_TOLERANCE));
-  if (centres.length === 0) return [];
+  const room = contactRoom(contact);
+  const centres = room.inset(rules.wall + size.thickness / 2 - RESIDUE_TOLERANCE);
+  if (centres === undefined) return [];
   // Three even walls: beside, between, beside.
   const aside = rows === 1 ? 0 : (thickness + size.thickness) / 6;
   if (rows === 2 && (thickness - 2 * size.thickness) / 3 < rules.wall - RESIDUE_TOLERANCE) return [];
   let best: readonly InsertPlace[] = [];
-  for (const level of levelsOf(contact, centres)) {
+  for (const level of levelsOf(room, centres)) {
     const levels = rows === 1 ? [level] : [level - aside, level + aside];
-    const found = levels.map((y) => placesAlong(contact, centres, y, size, rules));
+    const found = levels.map((y) => placesAlong(room, centres, y, size, rules));
     // Two rows are alike, or they are none.
     const places = found.some((row) => row.length !== found[0]!.length) ? [] : found.flat();
     if (places.length > best.length) best = places;
@@ -49,32 +36,31 @@ export function rowsOfPlaces(
 }
 
 /** The middle first, then away from it. */
-function levelsOf(contact: readonly Region[], centres: readonly Region[]): readonly number[] {
-  const { minY, maxY } = boundsOfRegions(centres);
+function levelsOf({ centroid }: ContactRoom, { box: { minY, maxY } }: Room): readonly number[] {
   const middle = (minY + maxY) / 2;
   const reach = (maxY - minY) / 2;
-  const levels = [Math.min(maxY, Math.max(minY, centroidOfRegions(contact).y)), middle];
+  const levels = [Math.min(maxY, Math.max(minY, centroid)), middle];
   for (let k = 1; k < LEVELS; k++) levels.push(middle - (reach * k) / LEVELS, middle + (reach * k) / LEVELS);
   return levels;
 }
 
 function placesAlong(
-  contact: readonly Region[],
-  centres: readonly Region[],
+  { whole }: ContactRoom,
+  centres: Room,
   y: number,
   size: InsertSize,
   rules: FitRules,
 ): readonly InsertPlace[] {
   // The wall is kept by the centres already; a shoulder asks for more at the ends alone.
   const more = Math.max(0, rules.shoulder(size) - rules.wall);
-  const free = stretchesAt(centres, y).map(({ from, to }) => ({ from: from + more, to: to - more }));
+  const free = centres.stretchesAt(y).map(({ from, to }) => ({ from: from + more, to: to - more }));
   const swept = size.width - size.thickness;
   const step = swept + size.thickness + rules.spacing(size);
   const counts = free.map(({ from, to }) => {
     const room = to - from + 2 * RESIDUE_TOLERANCE;
     return room < swept ? 0 : 1 + Math.floor((room - swept) / step);
   });
-  const long = stretchesAt(contact, y).reduce((sum, { from, to }) => sum + to - from, 0);
+  const long = whole.stretchesAt(y).reduce((sum, { from, to }) => sum + to - from, 0);
   const allowed = Math.floor((rules.lengthShare * long + RESIDUE_TOLERANCE) / size.width);
   limitTogether(counts, allowed);
   return free.flatMap((stretch, i) => shareOut(stretch, counts[i]!, swept, step, y, size.thickness / 2));
@@ -89,13 +75,14 @@ export function roomAlong(
   thickness: number,
   rules: FitRules,
 ): { readonly width: number; readonly long: number } | undefined {
-  const centres = offsetRegions(contact, -(rules.wall + thickness / 2 - RESIDUE_TOLERANCE));
-  if (centres.length === 0) return undefined;
+  const room = contactRoom(contact);
+  const centres = room.inset(rules.wall + thickness / 2 - RESIDUE_TOLERANCE);
+  if (centres === undefined) return undefined;
   const size = { thickness, width: thickness, length: 0 };
   const more = Math.max(0, rules.shoulder(size) - rules.wall);
-  const rows = levelsOf(contact, centres).map((y) => {
-    const free = stretchesAt(centres, y).map(({ from, to }) => to - from - 2 * more);
-    const long = stretchesAt(contact, y).reduce((sum, { from, to }) => sum + to - from, 0);
+  const rows = levelsOf(room, centres).map((y) => {
+    const free = centres.stretchesAt(y).map(({ from, to }) => to - from - 2 * more);
+    const long = room.whole.stretchesAt(y).reduce((sum, { from, to }) => sum + to - from, 0);
     return { width: thickness + Math.max(-Infinity, ...free), long };
   });
   const best = rows.reduce((a, b) => (b.width > a.width ? b : a));
@@ -124,14 +111,4 @@ function shareOut(
     const x = from + over + k * (step + over);
     return { from: { x, y }, to: { x: x + swept, y }, radius };
   });
-}
-
-/** The stretches of a level that lie in regions. */
-function stretchesAt(regions: readonly Region[], y: number): readonly Stretch[] {
-  const { minX, maxX } = boundsOfRegions(regions);
-  const level = line({ x: minX - 1, y }, { x: maxX + 1, y }, { id: 'row', role: 'joint' });
-  return clipEdgesToRegions([level], regions).map((chain) => ({
-    from: chain[0]!.from.x,
-    to: chain.at(-1)!.to.x,
-  }));
 }

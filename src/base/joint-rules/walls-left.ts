@@ -9,13 +9,13 @@ import {
 } from '../../geometry/index.ts';
 import type { DrilledPart, Wall, WallsLeft } from './api.ts';
 import { type DrilledHole, farthestOfBottom, farthestOfHole } from './drilled-hole.ts';
-import { bottomToOutline, FLATTEST, sideToOutline } from './walls-to-outline.ts';
+import { bottomToOutline, FLATTEST, shadowOfHole, sideToOutline, surelyBeside } from './walls-to-outline.ts';
 
 /**
  * Least wood that a hole leaves in a part, all round and at its bottom. The surface on which its mouth lies does not count: any that the
  * middle of the mouth is on, within RESIDUE_TOLERANCE. The hole begins at the disc of its mouth, square to its line. Holes are taken
- * with flat bottoms. Outlines are met as they are, arcs too; the round of a hole counts as a polygon of 360 corners, 0.00004 of its radius
- * short. Throws a RangeError when every surface holds the mouth.
+ * with flat bottoms. Outlines are met as they are, arcs too; where a hole looks at an arc or a corner, its round counts as a polygon of 360 corners,
+ * 0.00004 of its radius short. Throws a RangeError when every surface holds the mouth.
  */
 export function wallsLeft(hole: DrilledHole, part: DrilledPart): WallsLeft {
   const planes = planesOf(part).filter(
@@ -24,15 +24,19 @@ export function wallsLeft(hole: DrilledHole, part: DrilledPart): WallsLeft {
   const edges = part.outline
     .flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges))
     .filter((edge) => nearestOnEdge(edge, hole.at).distance > RESIDUE_TOLERANCE);
-  const around = leastWall([
-    ...planes.map(({ name, plane }) => sideToPlane(hole, name, plane)),
-    ...edges.map((edge) => sideToOutline(hole, edge, part.outline)),
-  ]);
+  let around = leastWall(planes.map(({ name, plane }) => sideToPlane(hole, name, plane)));
+  if (edges.length > 0) {
+    const shadow = shadowOfHole(hole);
+    for (const edge of edges) {
+      if (around !== undefined && surelyBeside(shadow, edge) >= Math.max(0, around.wood)) continue;
+      const wall = sideToOutline(shadow, edge, part.outline);
+      if (around === undefined || wall.wood < around.wood) around = wall;
+    }
+  }
   if (around === undefined) throw new RangeError('a hole needs a surface that it does not begin on');
-  const bottom = leastWall([
-    ...planes.flatMap(({ name, plane }) => bottomToPlane(hole, name, plane)),
-    ...bottomToOutline(hole, edges),
-  ]);
+  const flat = leastWall(planes.flatMap(({ name, plane }) => bottomToPlane(hole, name, plane)));
+  const round = bottomToOutline(hole, edges, flat?.wood ?? Infinity);
+  const bottom = leastWall(flat === undefined ? round : [flat, ...round]);
   return bottom === undefined ? { around } : { around, bottom };
 }
 
