@@ -63,7 +63,10 @@ export function valuesOfDesign(
 }
 
 /** Thicknesses that parts really came to, mm; problem paths begin with `measured.thickness`. */
-function thicknessOfDesign(design: Design, { measured }: Decided): Result<Readonly<Record<string, number>>> {
+export function thicknessOfDesign(
+  design: Design,
+  { measured }: Decided = design,
+): Result<Readonly<Record<string, number>>> {
   const reader = measureReader(design.units.length);
   const read = Object.entries(measured.thickness ?? {}).map(
     ([part, typed]) => [part, reader.length(typed, `measured.thickness.${part}`, THICKNESS)] as const,

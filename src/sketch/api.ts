@@ -196,6 +196,34 @@ export interface SketchedBase {
   readonly joints: readonly JointSketch[];
 }
 
+/** A view of a base along an axis of the world: from the front, from an end, from above. */
+export type BaseView = 'front' | 'side' | 'plan';
+
+/** A point that can be pulled; the parameters in `moves` follow. */
+export type Handle = {
+  readonly name: string;
+  readonly label: string;
+  readonly moves: readonly string[];
+} & (
+  | {
+      readonly of: 'part';
+      readonly part: string;
+      /** In the part's plane, mm. */
+      readonly at: Vec;
+      /** It is pulled in this direction only (rad), where it is given. */
+      readonly along?: number;
+    }
+  | {
+      readonly of: 'base';
+      /** In the world, mm. */
+      readonly at: Vec3;
+      /** It is pulled in this direction of the world only (a unit vector), where it is given. */
+      readonly along?: Vec3;
+      /** Where it is worth showing. */
+      readonly views: readonly BaseView[];
+    }
+);
+
 /** A form evaluated at given parameters. */
 export interface Sketch {
   readonly form: string;
@@ -208,4 +236,6 @@ export interface Sketch {
   readonly parts: readonly SketchedPart[];
   /** Absent in a form of parts alone. */
   readonly base?: SketchedBase;
+  /** Absent in a form without any. */
+  readonly handles?: readonly Handle[];
 }

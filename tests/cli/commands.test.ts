@@ -334,7 +334,7 @@ describe('renew', () => {
     const before = bench.read('a.json');
     const text = readFileSync(new URL('../../templates/splayed-leg.yaml', import.meta.url), 'utf8');
     const newer = text
-      .replace(/^version: 1$/m, 'version: 2')
+      .replace(/^version: 2$/m, 'version: 3')
       .replace(
         /^( *)pairs:/m,
         '$1spare: { label: Spare, kind: length, default: 4 mm, least: 0 mm, most: 9 mm, help: Room. }\n$1pairs:',
@@ -343,7 +343,7 @@ describe('renew', () => {
     writeFileSync(bench.path('newer.yaml'), newer);
     const shown = await bench.run('renew', 'a.json', '--form', 'newer.yaml');
     expect(shown.err).toBe('');
-    expect(shown.out).toContain('splayed-leg version 1 → splayed-leg version 2');
+    expect(shown.out).toContain('splayed-leg version 2 → splayed-leg version 3');
     expect(shown.out).toMatch(/parameters +spare: Spare +– +4 mm/);
     expect(shown.out).toMatch(/leg +Outline +[\d.]+ cm² differ/);
     expect(bench.read('a.json')).toBe(before);

@@ -70,6 +70,7 @@ export function openDesk(sheet: Sheet): Desk {
   const value: Desk['value'] = ({ node, source }) => {
     const scope: ValueScope = {
       text: source.text,
+      stepless: sheet.stepless ?? false,
       compute: (part) => compute(part, scope),
       valueOf: (name) => {
         const made = sheet.values.get(name);

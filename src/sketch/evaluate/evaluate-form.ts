@@ -8,9 +8,11 @@ import type { Form } from '../form/form.ts';
 import { type AssembledOutline, assembleOutline } from '../outline/assemble-outline.ts';
 import { makeOpening } from '../outline/make-opening.ts';
 import { checkRanges } from '../parameters/check-ranges.ts';
+import { openDesk } from './desk.ts';
 import { failedChecks } from './failed-checks.ts';
 import { makeAll } from './make-all.ts';
 import { makeBase } from './make-base.ts';
+import { makeHandle } from './make-handle.ts';
 import { makePart } from './make-part.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -50,6 +52,7 @@ export function evaluateForm(
   const spec = form.data.base;
   const base = spec && makeBase(spec, sheet, parts.value);
   if (base?.ok === false) return fail(...inOrder(base.problems));
+  const handles = makeHandles(sheet);
   const { name, version, title } = form;
   return ok({
     form: name,
@@ -60,7 +63,17 @@ export function evaluateForm(
     planes: madeOf(sheet, 'plane') as Sketch['planes'],
     parts: parts.value,
     ...(base === undefined ? {} : { base: base.value }),
+    ...(handles === undefined ? {} : { handles }),
   });
+}
+
+/** A handle that cannot be made is none: the drawing does not need it. */
+function makeHandles(sheet: Sheet): Sketch['handles'] {
+  const { handles } = sheet.form.data;
+  return (
+    handles &&
+    Object.entries(handles).flatMap(([name, spec]) => makeHandle(name, spec, openDesk(sheet)) ?? [])
+  );
 }
 
 function makeParts(sheet: Sheet): Result<readonly SketchedPart[]> {

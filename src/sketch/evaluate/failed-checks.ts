@@ -11,7 +11,7 @@ export function failedChecks(sheet: Sheet): readonly Problem[] {
   for (const { needs, say, when } of sheet.form.data.checks ?? []) {
     const desk = openDesk(sheet);
     if (desk.holds(when) === true && desk.holds(needs) === false) {
-      desk.refuse(needs.source.place, 'form.check', fill(say, sheet), needs.source.text);
+      desk.refuse(needs.source.place, 'form.check', fillMessage(say, sheet), needs.source.text);
     }
     problems.push(...desk.problems.filter((problem) => !problems.includes(problem)));
   }
@@ -19,7 +19,7 @@ export function failedChecks(sheet: Sheet): readonly Problem[] {
 }
 
 /** `{name}` becomes the value of that name in the maker's unit. */
-function fill(message: string, sheet: Sheet): string {
+export function fillMessage(message: string, sheet: Sheet): string {
   return message.replace(/\{([^{}]*)\}/g, (whole, name: string) => {
     const value = sheet.values.get(name);
     const kind = sheet.form.kinds.get(name);

@@ -13,10 +13,10 @@ import { showPoint } from './show.ts';
 
 /**
  * Makes every value, point, plane and edge of a form in an order in which each follows what it needs (no recursion, so that
- * no chain is too long). What cannot be made keeps its problems, which are told only when something needs it.
+ * no chain is too long), or some of them that need no others. What cannot be made keeps its problems, which are told only when something needs it.
  */
-export function makeAll(sheet: Sheet): void {
-  const { data, order } = sheet.form;
+export function makeAll(sheet: Sheet, order: readonly string[] = sheet.form.order): void {
+  const { data } = sheet.form;
   for (const key of order) {
     const edge = /^(.*)\[(\d+)\]$/.exec(key);
     if (edge !== null) {

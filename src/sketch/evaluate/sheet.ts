@@ -11,6 +11,8 @@ export interface Sheet {
   readonly style: LengthStyle;
   /** Thicknesses, mm, that parts really came to, by name: they go before what the form says. */
   readonly thickness: Readonly<Record<string, number>>;
+  /** `round`, `floor` and `ceil` leave figures as they are, for how things change from one step to the next. */
+  readonly stepless?: boolean;
   readonly values: Map<string, Result<Value>>;
   /** Edges by `outline[2]`; `absent` when their condition does not hold. */
   readonly edges: Map<string, Result<DrawnEdge | 'absent'>>;

@@ -74,7 +74,7 @@ function ofFigures(
     case 'floor':
     case 'ceil':
       if (b !== undefined && b <= 0) return refuse('the step must be more than 0', 'a step above 0');
-      return Math[name](a / (b ?? 1)) * (b ?? 1);
+      return scope.stepless ? a : Math[name](a / (b ?? 1)) * (b ?? 1);
     case 'arc_length':
       return a * b;
     default:

@@ -13,6 +13,8 @@ export interface ValueScope {
   readonly text: string;
   /** Value of a declared name; nothing when it could not be computed, which has then been reported. */
   readonly valueOf: (name: string) => Value | undefined;
+  /** `round`, `floor` and `ceil` leave a figure as it is. */
+  readonly stepless?: boolean;
   readonly report: (span: Span, code: string, message: string, expected?: string) => void;
 }
 

@@ -47,6 +47,11 @@ export function checkCycles(
   return cycles > 0 ? undefined : [...done];
 }
 
+/** What each value, point, plane and edge (`outline[2]`) is made of directly, by its key. */
+export function needsByKey(data: FormData): ReadonlyMap<string, readonly string[]> {
+  return new Map([...makersOf(data, new Map())].map(([key, { needs }]) => [key, needs]));
+}
+
 function report(members: readonly Maker[], complaints: Complaints): void {
   const order = members.map((_, index) => index);
   const isBefore = (a: Place, b: Place): boolean =>

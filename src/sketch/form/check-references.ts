@@ -64,6 +64,7 @@ function checkCounts(data: FormData, complaints: Complaints): void {
     data.base?.planes,
     data.base?.places,
     data.base?.joints,
+    data.handles,
   ];
   const inside = [
     ...Object.values(data.parts).flatMap((part) => [part.pieces, part.joints, part.dimensions]),

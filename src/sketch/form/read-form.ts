@@ -5,6 +5,7 @@ import { GRAMMAR_KEYS } from '../schema/keys.ts';
 import { readTree } from '../source/read-tree.ts';
 import { checkBase } from './check-base.ts';
 import { checkCycles } from './check-cycles.ts';
+import { checkHandles } from './check-handles.ts';
 import { checkKinds } from './check-kinds.ts';
 import { checkReferences } from './check-references.ts';
 import { collectComplaints, inOrder } from './complaints.ts';
@@ -25,6 +26,7 @@ export function readForm(text: string, file: string): Result<Form> {
   const complaints = collectComplaints(file);
   checkReferences(data, places, complaints);
   checkBase(data, places, complaints);
+  checkHandles(data, places, complaints);
   if (complaints.problems.length > 0) return fail(...inOrder(complaints.problems));
   const order = checkCycles(data, places, complaints);
   const kinds = order === undefined ? undefined : checkKinds(data, places, complaints, order);

@@ -11,10 +11,12 @@ const length = expression('length');
 const when = expression('flag').optional();
 
 /** A place in space: along the length, along the depth, up. */
-const place = z.tuple([length, length, length], { error: 'a place in space: three lengths in [ ]' });
+export const spaceSpec = z.tuple([length, length, length], {
+  error: 'a place in space: three lengths in [ ]',
+});
 const way = expression('number or length');
 /** A direction in space, of any length. */
-const direction = z
+export const directionSpec = z
   .tuple([way, way, way], { error: 'a direction in space: three figures in [ ]' })
   .transform((ways) => ({ kind: 'direction' as const, ways }));
 
@@ -36,11 +38,11 @@ const mirrored = pick(
 );
 
 const basePlaneSpec = byHead('a plane in space', {
-  through: mapOf({ through: place, facing: direction, when }),
+  through: mapOf({ through: spaceSpec, facing: directionSpec, when }),
   face: mapOf({ face: faceRef, mirrored: mirrored.optional(), out: length.optional(), when }),
   between: mapOf({
     between: z.tuple([nameText, nameText], { error: 'two planes in [ ]' }),
-    facing: direction,
+    facing: directionSpec,
     when,
   }),
 });
@@ -58,7 +60,7 @@ const trimSpec = pick(
 
 const copySpec = byHead('a copy', {
   mirror: mapOf({ mirror: across, when }),
-  repeat: mapOf({ repeat: expression('number'), step: place, when }),
+  repeat: mapOf({ repeat: expression('number'), step: spaceSpec, when }),
   turn: mapOf({ turn: expression('number'), when }),
 });
 
@@ -69,9 +71,9 @@ const placeSpec = mapOf({
   deep: pick([oneOf('half'), length], (input) =>
     isScalar(input) && input.text === 'half' ? 0 : 1,
   ).optional(),
-  at: place,
-  along: direction.optional(),
-  face: direction.optional(),
+  at: spaceSpec,
+  along: directionSpec.optional(),
+  face: directionSpec.optional(),
   turns: z
     .array(mapOf({ about: oneOf('up', 'left-right', 'front-back'), by: expression('angle'), when }), {
       error: 'a list of turns',
@@ -131,5 +133,5 @@ export type PlaceSpec = z.output<typeof placeSpec>;
 export type TrimSpec = z.output<typeof trimSpec>;
 export type CopySpec = z.output<typeof copySpec>;
 export type JointSpec = z.output<typeof jointSpec>;
-export type SpaceSpec = z.output<typeof place>;
-export type DirectionSpec = z.output<typeof direction>;
+export type SpaceSpec = z.output<typeof spaceSpec>;
+export type DirectionSpec = z.output<typeof directionSpec>;

@@ -3,6 +3,7 @@ import { baseSpec } from './base.ts';
 import { complain } from './complaint.ts';
 import { checkSpec, openingSpec, outlineSpec, partSpec, planeSpec, pointSpec } from './construction.ts';
 import { expression, scalar } from './expression.ts';
+import { handleSpec } from './handle.ts';
 import { namedInExpressions, words } from './names.ts';
 import { parameter } from './parameter.ts';
 import { mapOf, namesOf } from './shapes.ts';
@@ -23,7 +24,9 @@ const matching = (pattern: RegExp, expected: string) =>
     return z.NEVER;
   });
 
-const grammar = matching(/^[12]$/, 'a grammar that is read: 1, or 2 for a base').transform(Number);
+const grammar = matching(/^[123]$/, 'a grammar that is read: 1, 2 for a base, or 3 for handles').transform(
+  Number,
+);
 const version = matching(/^[1-9]\d{0,5}$/, 'a whole number from 1').transform(Number);
 
 /** A form file as data: expressions read, kinds and references not yet checked. README.md gives the grammar in words. */
@@ -41,6 +44,7 @@ export const formSchema = mapOf({
   openings: namesOf(openingSpec, 'a map of openings').optional(),
   parts: namesOf(partSpec, 'a map of parts'),
   base: baseSpec.optional(),
+  handles: namesOf(handleSpec, 'a map of handles').optional(),
   checks: z.array(checkSpec, { error: 'a list of checks' }).optional(),
 });
 

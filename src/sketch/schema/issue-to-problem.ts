@@ -8,7 +8,7 @@ type Issue = z.core.$ZodIssue;
 
 const MOST_PROBLEMS = 20;
 /** Sections kept for later grammars. */
-const LATER: readonly string[] = ['frames', 'trims', 'handles'];
+const LATER: readonly string[] = ['frames', 'trims'];
 
 /** Problems with their places from what the schema has to say, in the order of the file. */
 export function issuesToProblems(
@@ -35,7 +35,7 @@ function toProblems(issue: Issue, places: ReadonlyMap<string, Place>, keys: read
     return issue.keys.slice(0, MOST_PROBLEMS).map((key) => {
       const at = places.get(`${path}#${key}`) ?? place;
       if (path === '' && LATER.includes(key)) {
-        const message = `"${key}" belongs to a later grammar: 1 and 2 are read`;
+        const message = `"${key}" belongs to a later grammar: 1 to 3 are read`;
         return { code: 'form.later', message, found: key, ...at };
       }
       // A key of the grammar that does not belong here was not misspelt.

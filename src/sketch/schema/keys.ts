@@ -4,5 +4,5 @@ export const GRAMMAR_KEYS: readonly string[] = (
   'least most options at from over up by toward between share cross along back mirror turn about drop onto through facing ' +
   'start edges corners corner line arc batten to role when radius rise smooth bows long leaving arriving round chamfer suffix ' +
   'outline circle slot centre diameter width plunge thickness grain quantity left right centre_line pieces left_of joints dimensions angle needs say ' +
-  'base use levellers top level places part pin deep at face turns trims inside against copies repeat step beam mirrored out'
+  'base use levellers top level places part pin deep at face turns trims inside against copies repeat step beam mirrored out handles moves views'
 ).split(' ');
