@@ -69,8 +69,8 @@ export const leafPlaceSchema = strictObject({
   face: z.enum(['face', 'back']),
   /** The face of the leaf that shows: that which lay up in the board, or that which lay down. */
   shows: z.enum(['upper', 'lower']),
-  /** Where the board's marked end points once the piece stands. */
-  markedEnd: z.enum(['up', 'down']),
+  /** Where the board's marked end points once the piece stands: up or down, or on a level piece to the left or right of who faces the leaf. */
+  markedEnd: z.enum(['up', 'down', 'left', 'right']),
 });
 
 /** Which parts carry leaves, and how the leaves are opened. */

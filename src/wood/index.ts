@@ -19,6 +19,28 @@ export { offTheGrain } from './boards/off-the-grain.ts';
 export { LEAST_USEFUL, type Offcut, offcutsOf } from './boards/offcuts.ts';
 export { priceOf } from './boards/price-of.ts';
 export { boardFeet, cubicMetres, volumeOf } from './boards/volume.ts';
+export type {
+  Arrangement,
+  BoardEdge,
+  Bookmatch,
+  LeafFace,
+  LeafMap,
+  LeafPiece,
+  LeafPlace,
+  MatchedFrame,
+} from './bookmatch/api.ts';
+export { boardInBase } from './bookmatch/board-in-base.ts';
+export { checkLeaves } from './bookmatch/check-leaves.ts';
+export { leafMap } from './bookmatch/leaf-map.ts';
+export { type LeafByHand, leavesByHand } from './bookmatch/leaves-by-hand.ts';
+export {
+  depthOfShow,
+  figureShift,
+  type MatchDrift,
+  matchDrift,
+  RING_SLOPES,
+} from './bookmatch/match-drift.ts';
+export { piecesOfBase } from './bookmatch/pieces-of-base.ts';
 export type { LayCost, Layout, LayTask, SearchOptions } from './layout/api.ts';
 export { searchLayout, USUAL_STEPS } from './layout/search-layout.ts';
 export type { Layer, LayerKind, Leaf, ResawPlan, ResawStack, Stretch } from './resaw/api.ts';
