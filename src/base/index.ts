@@ -16,9 +16,19 @@ export type { MadePart } from './made/api.ts';
 export { partsToMake } from './made/parts-to-make.ts';
 export { loadSolids, type PartMesh, type SolidKernel } from './solids/index.ts';
 export { standBase } from './stand/stand-base.ts';
-export { type BuiltBase, buildBase } from './whole/build-base.ts';
+export { type Climate, type Sawn, type SeasonalMovement, seasonalMovement } from './statics/index.ts';
+export { addStanding, type BuiltBase, buildBase } from './whole/build-base.ts';
 export type { CutListLine } from './whole/cut-list.ts';
 export type { PartCut } from './whole/cuts-of-part.ts';
+export { lengthOfPart } from './whole/length-of-part.ts';
 export { meshesOfBase } from './whole/meshes-of-base.ts';
 export { partForPattern } from './whole/part-for-pattern.ts';
-export { type TopFixings, topFixings } from './whole/top-fixings.ts';
+export {
+  type AirOfYear,
+  type FixingPoint,
+  type TopFixings,
+  type TopHeld,
+  topFixings,
+  USUAL_TOP,
+  USUAL_YEAR,
+} from './whole/top-fixings.ts';

@@ -41,8 +41,26 @@ export {
   RING_SLOPES,
 } from './bookmatch/match-drift.ts';
 export { piecesOfBase } from './bookmatch/pieces-of-base.ts';
+export type {
+  CarriedFigure,
+  Photograph,
+  PhotographFault,
+  Picture,
+  TruePhotograph,
+} from './figure/api.ts';
+export { carriedFigure } from './figure/carried-figure.ts';
+export { halvedPicture, picturePyramid } from './figure/halved-picture.ts';
+export { photographFor } from './figure/photograph-for.ts';
+export { resamplePicture } from './figure/resample-picture.ts';
+export { TILE, type TileLevel, tileLevels } from './figure/tile-plan.ts';
+export { type TileInView, tilesInView } from './figure/tiles-in-view.ts';
+export { truePhotograph } from './figure/true-photograph.ts';
+export type { Insert, InsertPlan, InsertRow } from './inserts/api.ts';
+export { insertFindings } from './inserts/insert-findings.ts';
+export { insertPlan, usualInsert } from './inserts/insert-plan.ts';
 export type { LayCost, Layout, LayTask, SearchOptions } from './layout/api.ts';
 export { searchLayout, USUAL_STEPS } from './layout/search-layout.ts';
+export { type BoardThatMoves, type MovingPart, movementOfParts } from './movement/movement-of-parts.ts';
 export type { Layer, LayerKind, Leaf, ResawPlan, ResawStack, Stretch } from './resaw/api.ts';
 export { backingNeeded, boardNeeded, mostDrift, mostLeaves, roughNeeded } from './resaw/needed.ts';
 export { resawFindings } from './resaw/resaw-findings.ts';

@@ -20,6 +20,7 @@ export {
   fixingSlot,
   movementByCoefficient,
   movementByShrinkage,
+  type Sawn,
   type SeasonalMovement,
   seasonalMovement,
 } from './movement.ts';
