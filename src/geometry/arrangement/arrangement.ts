@@ -3,6 +3,7 @@ import { findMeetings } from './find-meetings.ts';
 import { filled } from './lists.ts';
 import type { Pieces } from './pieces.ts';
 import { cutPieces, type Slices } from './slices.ts';
+import type { TouchingPairs } from './touching-pairs.ts';
 
 /**
  * Pieces cut wherever they meet, what coincides laid together, and the whole read as chains: runs of slices between
@@ -29,9 +30,12 @@ export interface Chains {
   readonly longest: number[];
 }
 
-/** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. */
-export function arrange(pieces: Pieces, grain = 1): Arrangement {
-  const slices = cutPieces(pieces, findMeetings(pieces, grain));
+/**
+ * `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. `touching`, where known, are the pairs that lie no
+ * further apart than the snap.
+ */
+export function arrange(pieces: Pieces, grain = 1, touching?: TouchingPairs): Arrangement {
+  const slices = cutPieces(pieces, findMeetings(pieces, grain, touching));
   const counts = [filled(slices.count), filled(slices.count)] as const;
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;
   const around = slicesAround(pieces, slices);

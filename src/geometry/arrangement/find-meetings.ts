@@ -1,18 +1,17 @@
-import { type BoxTree, buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import { type Cuts, newCuts } from './cuts.ts';
-import { filled } from './lists.ts';
 import { meetPieces } from './meet-pieces.ts';
-import { narrowBoxes } from './narrow-boxes.ts';
 import type { Pieces } from './pieces.ts';
+import { type TouchingPairs, touchingPairs } from './touching-pairs.ts';
 
 /** Up to this many pieces comparing every box with every other is quicker than a tree. */
 const TREE_FROM = 80;
 
-/** Cuts of every two pieces that meet. */
-export function findMeetings(pieces: Pieces, grain: number): Cuts {
+/** Cuts of every two pieces that meet, of all pairs or of those already known to touch. */
+export function findMeetings(pieces: Pieces, grain: number, touching?: TouchingPairs): Cuts {
   const cuts = newCuts(grain);
-  if (pieces.count < TREE_FROM) compareAll(pieces, cuts);
-  else searchAll(pieces, cuts);
+  if (touching !== undefined) searchAll(pieces, cuts, touching);
+  else if (pieces.count < TREE_FROM) compareAll(pieces, cuts);
+  else searchAll(pieces, cuts, touchingPairs(pieces, cuts.snap));
   return cuts;
 }
 
@@ -32,29 +31,7 @@ function compareAll(pieces: Pieces, cuts: Cuts): void {
   }
 }
 
-function searchAll(pieces: Pieces, cuts: Cuts): void {
-  const { count, boxes, owners, rings } = narrowBoxes(pieces);
-  const { snap } = cuts;
-  const tree: BoxTree = buildBoxTree(boxes, count, rings);
-  // The piece with which each was compared last: boxes of one pair may touch several times.
-  const compared = filled(pieces.count, -1);
-  for (let k = 0, at = 0; k < count; k++, at += 4) {
-    const i = owners[k]!;
-    searchBoxTree(
-      tree,
-      boxes[at]! - snap,
-      boxes[at + 1]! - snap,
-      boxes[at + 2]! + snap,
-      boxes[at + 3]! + snap,
-      (m) => {
-        const j = owners[m]!;
-        if (j <= i || compared[j] === i) return false;
-        compared[j] = i;
-        meetPieces(pieces, cuts, i, j);
-        return false;
-      },
-      rings[2 * k]! - snap,
-      rings[2 * k + 1]! + snap,
-    );
-  }
+function searchAll(pieces: Pieces, cuts: Cuts, touching: TouchingPairs): void {
+  const { pairs, count } = touching;
+  for (let k = 0; k < count; k++) meetPieces(pieces, cuts, pairs[2 * k]!, pairs[2 * k + 1]!);
 }

@@ -9,14 +9,20 @@ const MOST_OF_LINE = 8;
 /** An arc whose ring is thinner than this share of its chord is told apart by its ring. */
 const THIN = 0.05;
 
+/** Rings are worth their cost where a place lies in so many pieces' boxes on average. */
+const RINGS_FROM = 1;
+const NO_RINGS = new Float64Array(0);
+
 /** What a tree over pieces is built from. */
 export interface NarrowBoxes {
   readonly count: number;
-  /** minX, minY, maxX, maxY of each box. */
+  /** minX, minY, maxX, maxY of each box; there may be room left behind the last. */
   readonly boxes: Float64Array;
   /** The piece that each box belongs to, in order. */
   readonly owners: Int32Array;
-  /** Least and greatest distance of each box's piece from the centre. */
+  /** How many boxes each piece has. */
+  readonly parts: Int32Array;
+  /** Least and greatest distance of each box's piece from the centre; empty where boxes alone tell the pieces apart. */
   readonly rings: Float64Array;
   /** The place from which rings are measured. */
   readonly x: number;
@@ -25,36 +31,50 @@ export interface NarrowBoxes {
 
 /** Boxes that cover the pieces, long slanting lines and wide arcs by several. */
 export function narrowBoxes(pieces: Pieces): NarrowBoxes {
-  const { x, y, cell } = centreOfPieces(pieces);
-  const parts = new Int32Array(pieces.count);
-  const pieceRings = new Float64Array(2 * pieces.count);
+  const { x, y, cell, covered } = centreOfPieces(pieces);
+  const own = pieces.count;
+  const parts = new Int32Array(own);
+  const pieceRings = covered > RINGS_FROM ? ringsOf(pieces, x, y) : NO_RINGS;
   let count = 0;
-  for (let i = 0; i < pieces.count; i++) {
-    const { least, most } = ringOf(pieces, i, x, y);
-    pieceRings[2 * i] = least;
-    pieceRings[2 * i + 1] = most;
-    parts[i] = partsOf(pieces, i, cell, most - least);
+  for (let i = 0; i < own; i++) {
+    parts[i] = partsOf(pieces, i, cell, x, y);
     count += parts[i]!;
   }
-  const boxes = new Float64Array(4 * count);
   const owners = new Int32Array(count);
-  const rings = new Float64Array(2 * count);
-  for (let i = 0, k = 0; i < pieces.count; i++) {
-    const own = parts[i]!;
-    if (own === 1) for (let n = 0; n < 4; n++) boxes[4 * k + n] = pieces.boxes[4 * i + n]!;
-    else if (pieces.turn[i] === 0) writeLineBoxes(boxes, k, pieces, i, own);
-    else writeArcBoxes(boxes, k, pieces, i, own);
-    for (const end = k + own; k < end; k++) {
+  if (count === own) {
+    for (let i = 0; i < own; i++) owners[i] = i;
+    return { count, boxes: pieces.boxes, owners, parts, rings: pieceRings, x, y };
+  }
+  const boxes = new Float64Array(4 * count);
+  const rings = pieceRings.length === 0 ? NO_RINGS : new Float64Array(2 * count);
+  for (let i = 0, k = 0; i < own; i++) {
+    const some = parts[i]!;
+    if (some === 1) for (let n = 0; n < 4; n++) boxes[4 * k + n] = pieces.boxes[4 * i + n]!;
+    else if (pieces.turn[i] === 0) writeLineBoxes(boxes, k, pieces, i, some);
+    else writeArcBoxes(boxes, k, pieces, i, some);
+    for (const end = k + some; k < end; k++) {
       owners[k] = i;
+      if (rings.length === 0) continue;
       rings[2 * k] = pieceRings[2 * i]!;
       rings[2 * k + 1] = pieceRings[2 * i + 1]!;
     }
   }
-  return { count, boxes, owners, rings, x, y };
+  return { count, boxes, owners, parts, rings, x, y };
 }
 
-/** How many boxes a piece gets whose ring is so thick (mm). */
-function partsOf({ boxes, shape, turn }: Pieces, i: number, cell: number, thick: number): number {
+function ringsOf(pieces: Pieces, x: number, y: number): Float64Array {
+  const rings = new Float64Array(2 * pieces.count);
+  for (let i = 0; i < pieces.count; i++) {
+    const { least, most } = ringOf(pieces, i, x, y);
+    rings[2 * i] = least;
+    rings[2 * i + 1] = most;
+  }
+  return rings;
+}
+
+/** How many boxes a piece gets; (x, y) is the place from which rings are measured. */
+function partsOf(pieces: Pieces, i: number, cell: number, x: number, y: number): number {
+  const { boxes, shape, turn } = pieces;
   const wide = boxes[4 * i + 2]! - boxes[4 * i]!;
   const high = boxes[4 * i + 3]! - boxes[4 * i + 1]!;
   if (turn[i] === 0) {
@@ -65,7 +85,9 @@ function partsOf({ boxes, shape, turn }: Pieces, i: number, cell: number, thick:
   const at = SHAPE * i;
   const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
   const radius = shape[at + 6]!;
-  if (chord < WIDEST * radius || thick <= THIN * chord) return 1;
+  if (chord < WIDEST * radius) return 1;
+  const { least, most } = ringOf(pieces, i, x, y);
+  if (most - least <= THIN * chord) return 1;
   return Math.ceil((2 * Math.asin(Math.min(1, chord / (2 * radius)))) / WIDEST);
 }
 

@@ -1,20 +1,37 @@
 import { POSITION_TOLERANCE } from '../tolerance.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 
-/** The middle of all pieces' boxes, and the side (mm) of a square of which each piece would have four, were they evenly spread. */
-export function centreOfPieces({ boxes, count }: Pieces): { x: number; y: number; cell: number } {
+/** Where pieces lie. */
+export interface Spread {
+  /** The middle of all pieces' boxes. */
+  readonly x: number;
+  readonly y: number;
+  /** The side (mm) of a square of which each piece would have four, were they evenly spread. */
+  readonly cell: number;
+  /** In how many pieces' boxes a place lies on average. */
+  readonly covered: number;
+}
+
+export function centreOfPieces({ boxes, count }: Pieces): Spread {
   let minX = Infinity;
   let minY = Infinity;
   let maxX = -Infinity;
   let maxY = -Infinity;
+  let areas = 0;
   for (let at = 0; at < 4 * count; at += 4) {
+    areas += (boxes[at + 2]! - boxes[at]!) * (boxes[at + 3]! - boxes[at + 1]!);
     if (boxes[at]! < minX) minX = boxes[at]!;
     if (boxes[at + 1]! < minY) minY = boxes[at + 1]!;
     if (boxes[at + 2]! > maxX) maxX = boxes[at + 2]!;
     if (boxes[at + 3]! > maxY) maxY = boxes[at + 3]!;
   }
-  const cell = 2 * Math.sqrt(((maxX - minX) * (maxY - minY)) / count);
-  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2, cell };
+  const area = (maxX - minX) * (maxY - minY);
+  return {
+    x: (minX + maxX) / 2,
+    y: (minY + maxY) / 2,
+    cell: 2 * Math.sqrt(area / count),
+    covered: areas / area,
+  };
 }
 
 /** The least and the greatest distance of a piece from a place, a hair to the safe side, mm. */

@@ -15,11 +15,11 @@ export interface BoxTree {
   readonly rings: Float64Array;
   /** Leaves: number of the box. Nodes above: place of the first child in this order. */
   readonly children: Int32Array;
-  /** Place after the last node of each level. */
-  readonly levelEnds: readonly number[];
+  /** Place after the last child of each node above the leaves, counted from the first such node. */
+  readonly stops: Int32Array;
 }
 
-export const NODE_SIZE = 8;
+const NODE_SIZE = 8;
 const ORDER_FROM = 256;
 const NO_RINGS: readonly number[] = [];
 
@@ -38,6 +38,7 @@ export function buildBoxTree(
   }
   const boxes = new Float64Array(total * 4);
   const children = new Int32Array(total);
+  const stops = new Int32Array(total - count);
   const ringed = itemRings.length > 0;
   const rings = new Float64Array(ringed ? total * 2 : 0);
   const order = count >= ORDER_FROM ? zOrder(items, count) : undefined;
@@ -73,11 +74,12 @@ export function buildBoxTree(
       boxes[4 * place + 2] = maxX;
       boxes[4 * place + 3] = maxY;
       children[place] = from;
+      stops[place - count] = stop;
       if (ringed) joinRings(rings, from, stop, place);
     }
     from = end;
   }
-  return { count, boxes, rings, children, levelEnds };
+  return { count, boxes, rings, children, stops };
 }
 
 function joinRings(rings: Float64Array, from: number, stop: number, place: number): void {
@@ -105,7 +107,7 @@ export function searchBoxTree(
   least = Number.NEGATIVE_INFINITY,
   most = Number.POSITIVE_INFINITY,
 ): boolean {
-  const { boxes, rings, children, count, levelEnds } = tree;
+  const { boxes, rings, children, stops, count } = tree;
   const ringed = rings.length > 0;
   if (count === 0) return false;
   const stack: number[] = [children.length - 1];
@@ -115,9 +117,8 @@ export function searchBoxTree(
       if (hits(boxes, node, minX, minY, maxX, maxY) && visit(children[node]!)) return true;
       continue;
     }
-    const first = children[node]!;
-    const last = Math.min(first + NODE_SIZE, endOfLevel(levelEnds, first));
-    for (let i = first; i < last; i++) {
+    const last = stops[node - count]!;
+    for (let i = children[node]!; i < last; i++) {
       if (!hits(boxes, i, minX, minY, maxX, maxY)) continue;
       if (ringed && (rings[2 * i]! > most || rings[2 * i + 1]! < least)) continue;
       if (i >= count) stack.push(i);
@@ -137,13 +138,6 @@ function hits(
 ): boolean {
   const at = 4 * i;
   return boxes[at]! <= maxX && boxes[at + 2]! >= minX && boxes[at + 1]! <= maxY && boxes[at + 3]! >= minY;
-}
-
-export function endOfLevel(levelEnds: readonly number[], place: number): number {
-  for (let level = 0; level < levelEnds.length; level++) {
-    if (place < levelEnds[level]!) return levelEnds[level]!;
-  }
-  return 0;
 }
 
 /** Numbers of the boxes in the order in which a Z-order curve passes their middles. */

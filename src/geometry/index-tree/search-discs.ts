@@ -1,4 +1,4 @@
-import { type BoxTree, endOfLevel, NODE_SIZE } from './box-tree.ts';
+import type { BoxTree } from './box-tree.ts';
 
 /** Two discs of one radius (mm), which may be the same, and the rings (least and greatest distance from the tree's place) they fill together. */
 export interface Discs {
@@ -13,7 +13,7 @@ export interface Discs {
 
 /** Calls `visit` with the number of every box that reaches into both discs, until it returns true. Tells whether it did. */
 export function searchDiscs(tree: BoxTree, discs: Discs, visit: (item: number) => boolean): boolean {
-  const { count, children, levelEnds } = tree;
+  const { count, children, stops } = tree;
   if (count === 0) return false;
   const stack: number[] = [children.length - 1];
   while (stack.length > 0) {
@@ -22,9 +22,8 @@ export function searchDiscs(tree: BoxTree, discs: Discs, visit: (item: number) =
       if (reachesInto(tree, node, discs) && visit(children[node]!)) return true;
       continue;
     }
-    const first = children[node]!;
-    const last = Math.min(first + NODE_SIZE, endOfLevel(levelEnds, first));
-    for (let i = first; i < last; i++) {
+    const last = stops[node - count]!;
+    for (let i = children[node]!; i < last; i++) {
       if (!reachesInto(tree, i, discs)) continue;
       if (i >= count) stack.push(i);
       else if (visit(children[i]!)) return true;
@@ -34,7 +33,7 @@ export function searchDiscs(tree: BoxTree, discs: Discs, visit: (item: number) =
 }
 
 function reachesInto({ boxes, rings }: BoxTree, i: number, discs: Discs): boolean {
-  if (rings[2 * i]! > discs.most || rings[2 * i + 1]! < discs.least) return false;
+  if (rings.length > 0 && (rings[2 * i]! > discs.most || rings[2 * i + 1]! < discs.least)) return false;
   const at = 4 * i;
   const minX = boxes[at]!;
   const minY = boxes[at + 1]!;

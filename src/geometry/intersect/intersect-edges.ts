@@ -11,6 +11,7 @@ import type { EdgeIntersection, Meeting, SharedStretch } from './outcome.ts';
  * the tolerance is one place. An edge of no length meets others at its point.
  */
 export function intersectEdges(a: Edge, b: Edge, tolerance = POSITION_TOLERANCE): EdgeIntersection {
+  if (surelyApart(a, b, tolerance)) return NOWHERE;
   const carriers = meetCarriers(a, b, tolerance);
   const points = endsOnOther(a, b, tolerance);
   const ends = points.length;
@@ -21,7 +22,7 @@ export function intersectEdges(a: Edge, b: Edge, tolerance = POSITION_TOLERANCE)
       if (!known) points.push(p);
     }
   }
-  if (points.length === 0) return { kind: 'none' };
+  if (points.length === 0) return NOWHERE;
   const meetings = points.map((point) => ({ point, onA: shareAt(a, point), onB: shareAt(b, point) }));
   meetings.sort((p, q) => p.onA - q.onA);
   if (carriers.kind === 'same') return overlapOf(a, b, meetings, tolerance);
@@ -30,6 +31,32 @@ export function intersectEdges(a: Edge, b: Edge, tolerance = POSITION_TOLERANCE)
     return { kind: 'tangent', at: only };
   }
   return { kind: 'points', points: meetings };
+}
+
+const NOWHERE: EdgeIntersection = { kind: 'none' };
+
+/** Do boxes that hold the edges lie farther apart than two places can and be one? Such edges need no closer look. */
+function surelyApart(a: Edge, b: Edge, tolerance: number): boolean {
+  const gap = 2 * tolerance;
+  return (
+    gapBetween(a.from.x, a.to.x, bulgeOf(a), b.from.x, b.to.x, bulgeOf(b)) > gap ||
+    gapBetween(a.from.y, a.to.y, bulgeOf(a), b.from.y, b.to.y, bulgeOf(b)) > gap
+  );
+}
+
+/** How far two stretches of an axis lie apart, each between two places in either order and wider by so much on both sides. */
+function gapBetween(a0: number, a1: number, wider: number, b0: number, b1: number, other: number): number {
+  const middles = Math.abs(a0 + a1 - b0 - b1) / 2;
+  return middles - (Math.abs(a1 - a0) + Math.abs(b1 - b0)) / 2 - wider - other;
+}
+
+/** How far an arc may leave the box round its ends, mm: no farther than its chord is long unless it sweeps more than half a turn. */
+function bulgeOf(edge: Edge): number {
+  if (edge.kind === 'line') return 0;
+  const { from, to, centre, radius, turn } = edge;
+  const chord = Math.hypot(to.x - from.x, to.y - from.y);
+  const side = turn * ((to.x - from.x) * (centre.y - from.y) - (to.y - from.y) * (centre.x - from.x));
+  return side > 0 && chord > 0 ? Math.min(chord, 2 * radius) : 2 * radius;
 }
 
 /** Ends of either edge that lie on the other, each place once. */

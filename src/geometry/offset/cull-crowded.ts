@@ -1,7 +1,14 @@
-import { narrowBoxes } from '../arrangement/narrow-boxes.ts';
-import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
-import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
-import { CARRIER_TOLERANCE } from '../tolerance.ts';
+import {
+  addArc,
+  addLine,
+  addVertex,
+  newPieces,
+  type Pieces,
+  releasePieces,
+  SHAPE,
+} from '../arrangement/pieces.ts';
+import { type TouchingPairs, touchingPairs } from '../arrangement/touching-pairs.ts';
+import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import type { Nearness } from './nearness.ts';
 
 /** Fewer pieces are cut faster than they are culled. */
@@ -13,53 +20,28 @@ const SHARES = [1 / 32, 1 / 512, 1 / 8192];
 /** A part up to this share of the offset whose middle is far enough is kept without looking closer. */
 const COARSE = 1 / 4;
 
+/** Pieces to be cut, and the pairs of them that lie no further apart than VERTEX_SNAP, where those are known. */
+export interface Culled {
+  readonly pieces: Pieces;
+  readonly touching: TouchingPairs | undefined;
+}
+
 /**
  * The pieces, without what of crowded ones lies wholly nearer to the source than `reach`: where edges are much shorter than the
  * offset, or limbs lie much closer together, each parallel would be cut by very many others only to be thrown out slice by slice.
  */
-export function cullCrowded(raw: Pieces, reach: number, nearness: Nearness): Pieces {
+export function cullCrowded(raw: Pieces, reach: number, nearness: Nearness): Culled {
   let pieces = raw;
   for (const share of SHARES) {
     if (pieces.count < CULL_FROM) break;
-    const crowded = findCrowded(pieces);
-    if (crowded === undefined) break;
-    pieces = cull(pieces, crowded, { reach, nearness, finest: share * reach });
+    const touching = touchingPairs(pieces, VERTEX_SNAP, CROWD);
+    if (touching.crowded === 0) return { pieces, touching };
+    if (touching.crowded * 16 <= pieces.count) break;
+    const fewer = cull(pieces, touching.others, { reach, nearness, finest: share * reach });
+    if (pieces !== raw) releasePieces(pieces);
+    pieces = fewer;
   }
-  return pieces;
-}
-
-/** Marks crowded pieces; undefined when there are too few to matter. */
-function findCrowded(pieces: Pieces): Uint8Array | undefined {
-  const { count, boxes, owners, rings } = narrowBoxes(pieces);
-  const tree = buildBoxTree(boxes, count, rings);
-  const crowded = new Uint8Array(pieces.count);
-  const counted = new Int32Array(pieces.count).fill(-1);
-  let total = 0;
-  for (let k = 0, at = 0; k < count; k++, at += 4) {
-    const i = owners[k]!;
-    if (crowded[i] === 1) continue;
-    let others = 0;
-    const isFull = searchBoxTree(
-      tree,
-      boxes[at]!,
-      boxes[at + 1]!,
-      boxes[at + 2]!,
-      boxes[at + 3]!,
-      (m) => {
-        const j = owners[m]!;
-        if (counted[j] === i) return false;
-        counted[j] = i;
-        others++;
-        return others > CROWD;
-      },
-      rings[2 * k]!,
-      rings[2 * k + 1]!,
-    );
-    if (!isFull) continue;
-    crowded[i] = 1;
-    total++;
-  }
-  return total * 16 > pieces.count ? crowded : undefined;
+  return { pieces, touching: undefined };
 }
 
 interface Cull {
@@ -69,7 +51,7 @@ interface Cull {
   readonly finest: number;
 }
 
-function cull(pieces: Pieces, crowded: Uint8Array, how: Cull): Pieces {
+function cull(pieces: Pieces, others: Int32Array, how: Cull): Pieces {
   const result = newPieces(pieces.count);
   const { ends, turn, shape, source, side, vertices } = pieces;
   for (let v = 0; v < 2 * pieces.vertexCount; v += 2) addVertex(result, vertices[v]!, vertices[v + 1]!);
@@ -86,7 +68,7 @@ function cull(pieces: Pieces, crowded: Uint8Array, how: Cull): Pieces {
     };
     const v0 = ends[2 * i]!;
     const v1 = ends[2 * i + 1]!;
-    if (crowded[i] === 0) addRun(result, piece, v0, v1);
+    if (others[i]! <= CROWD) addRun(result, piece, v0, v1);
     else {
       const run = keepFar(result, piece, how, v0, v1, NONE);
       if (run !== NONE) addRun(result, piece, run, v1);

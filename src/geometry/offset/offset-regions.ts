@@ -107,8 +107,8 @@ function tryOffset(
 ): Stitched {
   const reach = Math.abs(by);
   const parallels = rawOffset(source, ranges, by, nearness);
-  const raw = cullCrowded(parallels, reach, nearness);
-  const arrangement = arrange(raw, grain);
+  const { pieces: raw, touching } = cullCrowded(parallels, reach, nearness);
+  const arrangement = arrange(raw, grain, grain === 1 ? touching : undefined);
   const stitched = stitch(arrangement, farChains(arrangement, reach, nearness));
   releasePieces(parallels);
   if (raw !== parallels) releasePieces(raw);

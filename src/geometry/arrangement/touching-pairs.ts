@@ -1,0 +1,93 @@
+import { buildBoxTree } from '../index-tree/box-tree.ts';
+import { joinTree } from '../index-tree/join-tree.ts';
+import { narrowBoxes } from './narrow-boxes.ts';
+import type { Pieces } from './pieces.ts';
+
+/** Which pieces may meet, because their boxes touch. */
+export interface TouchingPairs {
+  /** Numbers of the two pieces of pair k at 2k and 2k + 1, the lower first. */
+  readonly pairs: Int32Array;
+  readonly count: number;
+  /** How many others each piece touches; above `crowd` no more is sure than that it is above. */
+  readonly others: Int32Array;
+  /** How many pieces touch more others than `crowd`. Pairs of two such are missing. */
+  readonly crowded: number;
+}
+
+/** Pairs of pieces whose boxes lie no further apart than `margin` (mm). Crowded ones are not paired with each other. */
+export function touchingPairs(
+  pieces: Pieces,
+  margin: number,
+  crowd = Number.POSITIVE_INFINITY,
+): TouchingPairs {
+  const { count: boxCount, boxes, owners, parts, rings } = narrowBoxes(pieces);
+  const tree = buildBoxTree(boxes, boxCount, rings);
+  const others = new Int32Array(pieces.count);
+  // Pieces with several boxes are found several times.
+  const known = boxCount === pieces.count ? undefined : newPairSet();
+  let pairs = new Int32Array(8 * pieces.count);
+  let count = 0;
+  let crowded = 0;
+  joinTree(tree, {
+    margin,
+    visit: (item, other) => {
+      const i = owners[item]!;
+      const j = owners[other]!;
+      if (i === j || (others[i]! > crowd && others[j]! > crowd)) return;
+      const low = i < j ? i : j;
+      const high = i < j ? j : i;
+      if (known !== undefined && parts[i]! + parts[j]! > 2 && !addToSet(known, low * pieces.count + high))
+        return;
+      if (++others[i]! === crowd + 1) crowded++;
+      if (++others[j]! === crowd + 1) crowded++;
+      if (2 * count === pairs.length) pairs = doubled(pairs);
+      pairs[2 * count] = low;
+      pairs[2 * count + 1] = high;
+      count++;
+    },
+    isDone: (item) => others[owners[item]!]! > crowd,
+  });
+  return { pairs, count, others, crowded };
+}
+
+function doubled(old: Int32Array): Int32Array<ArrayBuffer> {
+  const larger = new Int32Array(2 * old.length);
+  larger.set(old);
+  return larger;
+}
+
+/** Whole numbers already seen: open addressing in a table of a power of two, at most half full. */
+interface PairSet {
+  table: Float64Array;
+  count: number;
+}
+
+const FREE = -1;
+
+function newPairSet(): PairSet {
+  return { table: new Float64Array(1024).fill(FREE), count: 0 };
+}
+
+/** Adds a number; false when it was there. */
+function addToSet(set: PairSet, value: number): boolean {
+  if (2 * set.count >= set.table.length) {
+    const old = set.table;
+    set.table = new Float64Array(2 * old.length).fill(FREE);
+    for (const each of old) if (each !== FREE) set.table[slotOf(set.table, each)] = each;
+  }
+  const slot = slotOf(set.table, value);
+  if (set.table[slot] === value) return false;
+  set.table[slot] = value;
+  set.count++;
+  return true;
+}
+
+/** Where a number stands or would stand. */
+function slotOf(table: Float64Array, value: number): number {
+  const mask = table.length - 1;
+  const high = Math.floor(value / 0x1_0000_0000);
+  let slot = (Math.imul(value | 0, 0x9e3779b1) ^ Math.imul(high + 1, 0x85ebca6b)) >>> 0;
+  slot = (slot ^ (slot >>> 15)) & mask;
+  while (table[slot] !== FREE && table[slot] !== value) slot = (slot + 1) & mask;
+  return slot;
+}
