@@ -1,4 +1,6 @@
 export type * from './api.ts';
+export type { Dimension } from './dimension/api.ts';
+export { valueOfDimension } from './dimension/value-of.ts';
 export { type Lettering, readLettering } from './lettering/lettering.ts';
 export { fontSizeOf, widthOfText } from './lettering/metrics.ts';
 export { finest, precisionWords } from './pattern/check-precision.ts';
@@ -10,6 +12,7 @@ export { clipScene } from './scene/clip-scene.ts';
 export { transformMark, transformScene } from './scene/transform-scene.ts';
 export { INKS, LINE_STYLES, TINT_STRENGTH } from './styles.ts';
 export {
+  boxForScreen,
   type ScreenLine,
   type ScreenScene,
   type ScreenText,
@@ -17,7 +20,10 @@ export {
 } from './svg/scene-for-screen.ts';
 export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
+export { type FittedPicture, fitPicture } from './title/fit-picture.ts';
 export { letterNear } from './title/letter-near.ts';
 export { partPictures } from './title/part-pictures.ts';
-export { layPicture, type Picture, type PictureLine, viewScene } from './title/picture.ts';
-export { type Plate, platesOf } from './title/plate.ts';
+export { type LineDrawing, layPicture, type Picture, type PictureLine, viewScene } from './title/picture.ts';
+export { type Plate, type PlateWay, platesOf } from './title/plate.ts';
+export { sketchedPartPicture } from './title/sketched-part-picture.ts';
+export { CAMERAS } from './view/cameras.ts';

@@ -100,6 +100,7 @@ export function useViewport(svg: RefObject<SVGSVGElement | null>, { box }: Viewp
 
   return {
     view,
+    whole,
     size,
     zoom: (by: number) => zoom(by),
     fit,

@@ -1,11 +1,14 @@
 import './no-eval.ts';
 import wasmUrl from 'manifold-3d/manifold.wasm?url';
 import { loadSolids, type SolidKernel } from '../../base/index.ts';
-import { compute, type Memo } from '../../design/index.ts';
+import { type Design, openSession, type Wanted } from '../../design/index.ts';
 import type { Answering } from './answers/answering.ts';
 import { ANSWERS } from './answers/index.ts';
+import { isEarly, viewsWanted } from './answers/wanted.ts';
 import { DEEDS } from './deeds/index.ts';
-import type { FromWorker, ToWorker } from './protocol.ts';
+import { nextTask } from './next-task.ts';
+import type { AskedQuestion, FromWorker, ToWorker } from './protocol.ts';
+import { createPuller } from './pull-design.ts';
 
 /** Of the worker's own scope, what is used here. */
 interface Scope {
@@ -18,14 +21,25 @@ type Asked = Extract<ToWorker, { kind: 'ask' }>;
 type Answer = (from: Answering, options: unknown) => unknown;
 
 /** ms without news before what may follow later (weights, standing) is begun. */
-const QUIET = 250;
+const QUIET = 400;
+/** ms of work after which messages that wait are heard. */
+const SPELL = 6;
 
-const memo: Memo = new Map();
 let newest: Asked | undefined;
 let solids: SolidKernel | undefined;
 /** What each question was answered last: what is the very same is not sent again. */
 const sent = new Map<string, unknown>();
 let sentOf = '';
+let rested = 0;
+const puller = createPuller();
+const session = openSession({
+  pause: () => {
+    if (performance.now() - rested < SPELL) return undefined;
+    return nextTask().then(() => {
+      rested = performance.now();
+    });
+  },
+});
 
 scope.addEventListener('message', ({ data }) => {
   if (data.kind === 'do') {
@@ -37,6 +51,7 @@ scope.addEventListener('message', ({ data }) => {
   sentOf = data.id;
   newest = data;
   if (idle) void answerAll();
+  else session.abandon();
 });
 
 async function doOnce({ id, deed, input }: Extract<ToWorker, { kind: 'do' }>): Promise<void> {
@@ -48,17 +63,11 @@ async function doOnce({ id, deed, input }: Extract<ToWorker, { kind: 'do' }>): P
   }
 }
 
-/** Answers the newest state of things until there is no newer one, then once more with all that may follow later. */
+/** Answers the newest state of things until there is no newer one. */
 async function answerAll(): Promise<void> {
   for (let asked = newest; asked !== undefined; asked = newest) {
     try {
-      const done = await answer(asked, solids);
-      if (!done) continue;
-      scope.postMessage({ kind: 'settled', turn: asked.turn, whole: solids !== undefined });
-      if (solids === undefined && (await quiet(asked))) {
-        solids = await loadSolids(wasmUrl);
-        continue;
-      }
+      await answer(asked);
     } catch (cause) {
       scope.postMessage({ kind: 'fault', message: messageOf(cause) });
     }
@@ -66,43 +75,64 @@ async function answerAll(): Promise<void> {
   }
 }
 
-/** False when newer news came before all was answered. */
-async function answer(asked: Asked, kernel: SolidKernel | undefined): Promise<boolean> {
-  const { design, turn, questions } = asked;
-  const result = compute(design, { memo, ...(kernel === undefined ? {} : { solids: kernel }) });
-  const problems = result.ok ? [] : result.problems;
-  const from: Answering = { design, computed: result.ok ? result.value : undefined, problems };
-  scope.postMessage({ kind: 'computed', turn, problems });
-  for (const { key, question, options } of questions) {
-    if (await isStale(asked)) return false;
-    const found = (ANSWERS[question] as Answer)(from, options);
-    if (found === undefined || (sent.get(key) === found && typeof found === 'object')) continue;
-    sent.set(key, found);
-    scope.postMessage({ kind: 'answer', turn, key, answer: found });
+/** What one looks at first, then the sheets of paper, then, once it is quiet, weights and standing. Left where newer news comes. */
+async function answer(asked: Asked): Promise<void> {
+  const { turn, questions, pull } = asked;
+  const design = pull === undefined ? asked.design : pulled(asked.design, pull, turn);
+  const views = viewsWanted(questions);
+  const early = await answerFrom(asked, design, questions.filter(isEarly), {
+    views,
+    patterns: [],
+    standing: false,
+  });
+  if (!early) return;
+  if (pull?.end === false) return;
+  const late = await answerFrom(asked, design, questions, { views, standing: false });
+  if (!late) return;
+  scope.postMessage({ kind: 'settled', turn, whole: false });
+  if (!(await quiet(asked))) return;
+  solids ??= await loadSolids(wasmUrl);
+  if (await answerFrom(asked, design, questions, { views })) {
+    scope.postMessage({ kind: 'settled', turn, whole: true });
   }
-  return !(await isStale(asked));
 }
 
-/** Lets messages in that have come meanwhile. */
-async function isStale(asked: Asked): Promise<boolean> {
-  await nextTask();
-  return newest !== asked;
+function pulled(design: Design, pull: NonNullable<Asked['pull']>, turn: number): Design {
+  const led = puller.pull(design, pull);
+  scope.postMessage({ kind: 'pulled', turn, pull, to: led?.to });
+  return led?.design ?? design;
+}
+
+/** False when newer news came before all was answered. */
+async function answerFrom(
+  asked: Asked,
+  design: Design,
+  questions: readonly AskedQuestion[],
+  wanted: Wanted,
+): Promise<boolean> {
+  const outcome = await session.compute(design, { wanted, ...(solids === undefined ? {} : { solids }) });
+  if (outcome.kind === 'abandoned' || newest !== asked) return false;
+  const { result } = outcome;
+  const problems = result.ok ? [] : result.problems;
+  const from: Answering = { design, computed: result.ok ? result.value : undefined, problems };
+  scope.postMessage({ kind: 'computed', turn: asked.turn, problems });
+  for (const { key, question, options } of questions) {
+    const found = (ANSWERS[question] as Answer)(from, options);
+    if (found === undefined || sent.get(key) === found) continue;
+    sent.set(key, found);
+    scope.postMessage({ kind: 'answer', turn: asked.turn, key, answer: found });
+    if (performance.now() - rested > SPELL) {
+      await nextTask();
+      rested = performance.now();
+      if (newest !== asked) return false;
+    }
+  }
+  return true;
 }
 
 async function quiet(asked: Asked): Promise<boolean> {
   await new Promise((done) => setTimeout(done, QUIET));
   return newest === asked;
-}
-
-const { port1, port2 } = new MessageChannel();
-port1.start();
-
-/** After the messages that wait already; a timer would take four milliseconds. */
-function nextTask(): Promise<void> {
-  return new Promise((done) => {
-    port1.addEventListener('message', () => done(), { once: true });
-    port2.postMessage(undefined);
-  });
 }
 
 function messageOf(cause: unknown): string {

@@ -1,6 +1,7 @@
-import { effect, type Signal, signal, untracked } from '@preact/signals';
+import { batch, effect, type Signal, signal, untracked } from '@preact/signals';
 import type { Problem } from '../../core/index.ts';
-import { currentId, design } from '../state/current.ts';
+import { change, currentId, design } from '../state/current.ts';
+import { words } from '../words/en.ts';
 import type {
   AskedQuestion,
   Deed,
@@ -8,6 +9,8 @@ import type {
   InputOf,
   OptionsOf,
   OutcomeOf,
+  Pull,
+  PulledTo,
   Question,
   ToWorker,
 } from './protocol.ts';
@@ -18,6 +21,10 @@ export const problems = signal<readonly Problem[]>([]);
 export const progress = signal<'reckoning' | 'settled' | 'whole'>('reckoning');
 /** A fault of the program itself, to be reported. */
 export const fault = signal<string | undefined>(undefined);
+
+/** What is being pulled, and where that has led. */
+export const pull = signal<Pull | undefined>(undefined);
+export const pulledTo = signal<PulledTo | undefined>(undefined);
 
 /** What is asked, by key; how many places of the page want it; and the answers. */
 const wanted = signal<ReadonlyMap<string, AskedQuestion>>(new Map());
@@ -40,6 +47,7 @@ effect(() => {
 
 // All changes of one moment make one message.
 effect(() => {
+  void pull.value;
   if (design.value === undefined || wanted.value.size === 0) return;
   turn += 1;
   if (asking) return;
@@ -53,7 +61,16 @@ function ask(): void {
   if (now === undefined) return;
   progress.value = 'reckoning';
   const questions = [...untracked(() => wanted.value).values()];
-  send({ kind: 'ask', turn, id: untracked(() => currentId.value) ?? '', design: now, questions });
+  const pulling = untracked(() => pull.value);
+  const id = untracked(() => currentId.value) ?? '';
+  send({
+    kind: 'ask',
+    turn,
+    id,
+    design: now,
+    questions,
+    ...(pulling === undefined ? {} : { pull: pulling }),
+  });
 }
 
 const waiting = new Map<
@@ -78,6 +95,9 @@ worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
     case 'computed':
       if (data.turn >= firstTurn) problems.value = data.problems;
       return;
+    case 'pulled':
+      if (pull.value !== undefined) hearPulled(data.pull, data.to);
+      return;
     case 'settled':
       if (data.turn === turn) progress.value = data.whole ? 'whole' : 'settled';
       return;
@@ -93,6 +113,21 @@ worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
       data satisfies never;
   }
 });
+/** While it is pulled the figures are only shown; let go, they are set, in one step to take back. */
+function hearPulled({ handle, end }: Pull, to: PulledTo | undefined): void {
+  pulledTo.value = to;
+  if (!end) return;
+  batch(() => {
+    pull.value = undefined;
+    pulledTo.value = undefined;
+    const before = design.peek()?.parameters ?? {};
+    const edits = Object.entries(to?.parameters ?? {}).flatMap(([name, typed]) =>
+      before[name] === typed ? [] : [{ path: ['parameters', name], to: typed }],
+    );
+    if (edits.length > 0) change(words.pulled(handle.replaceAll('_', ' ')), edits);
+  });
+}
+
 worker.addEventListener('error', (event) => {
   fault.value = event.message;
 });

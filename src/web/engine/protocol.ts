@@ -22,6 +22,23 @@ export interface AskedQuestion {
   readonly options: unknown;
 }
 
+/** A point of the form being pulled: where to, mm of wood in the picture that it is pulled in, y up. */
+export interface Pull {
+  readonly handle: string;
+  readonly of: { readonly side: 'front' | 'left' | 'plan' } | { readonly part: string };
+  readonly to: { readonly x: number; readonly y: number };
+  /** Let go: the figures are to be such as a maker types. */
+  readonly end: boolean;
+}
+
+/** Where a pull has led: parameters that follow, as typed, and what kept it from going farther. */
+export interface PulledTo {
+  readonly parameters: Readonly<Record<string, string | number | boolean>>;
+  readonly reached: boolean;
+  /** Labels of parameters at an end of their range, and what checks say that hardly hold. */
+  readonly kept: readonly string[];
+}
+
 export type ToWorker =
   /** The state of things, whole: the newest one counts, older ones that are not begun are dropped. */
   | {
@@ -33,6 +50,8 @@ export type ToWorker =
       readonly design: Design;
       /** In the order in which they are to be answered. */
       readonly questions: readonly AskedQuestion[];
+      /** A handle of the design being pulled: everything is answered as of where it leads. */
+      readonly pull?: Pull;
     }
   | { readonly kind: 'do'; readonly id: number; readonly deed: Deed; readonly input: unknown };
 
@@ -42,5 +61,6 @@ export type FromWorker =
   | { readonly kind: 'computed'; readonly turn: number; readonly problems: readonly Problem[] }
   /** All that was asked is answered; `whole` once weights and standing are reckoned too. */
   | { readonly kind: 'settled'; readonly turn: number; readonly whole: boolean }
+  | { readonly kind: 'pulled'; readonly turn: number; readonly pull: Pull; readonly to: PulledTo | undefined }
   | { readonly kind: 'done'; readonly id: number; readonly outcome: unknown }
   | { readonly kind: 'fault'; readonly id?: number; readonly message: string };

@@ -1,58 +1,84 @@
-import type { Finding } from '../../core/index.ts';
+import type { Finding, Problem } from '../../core/index.ts';
 import { problems, progress } from '../engine/engine.ts';
 import { useAnswer } from '../engine/use-answer.ts';
-import { keyOfFinding, selection } from '../state/selection.ts';
+import { cures, takeCure } from '../state/cures.ts';
+import { keyOfFinding } from '../state/key-of-finding.ts';
+import { selection } from '../state/selection.ts';
+import { seekParameter, showFinding } from '../state/show-finding.ts';
+import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
 
-/** What the checks have to say, always in view; each finding leads to its place. */
+const said = words.notes;
+
+/** What the checks have to say, always in view; each finding leads to its place, and has its cure beside it. */
 export function Notes() {
   const findings = useAnswer('findings') ?? [];
-  const sheets = useAnswer('sheetCount');
-  const said = words.notes;
+  const wrong = problems.value;
   return (
-    <aside class="notes" aria-label={said.title}>
-      <h2>{said.title}</h2>
-      <p class="progress" role="status">
-        {progress.value === 'reckoning' ? words.reckoning : progress.value === 'settled' ? words.later : ''}
-        {sheets === undefined ? '' : ` ${words.sheetCount(sheets)}`}
-      </p>
-      {problems.value.length > 0 ? (
-        <section class="problems" role="alert">
-          <h3>{said.unusable}</h3>
-          <ul>
-            {problems.value.map((problem) => (
-              <li key={`${problem.code} ${problem.path}`}>{problem.message}</li>
-            ))}
-          </ul>
-          <p class="hint">{said.unusableHelp}</p>
-        </section>
-      ) : null}
-      {findings.length === 0 && problems.value.length === 0 ? <p class="hint">{said.none}</p> : null}
+    <aside class={`notes ${progress.value}`} aria-label={said.title}>
+      <header>
+        <h2>{said.title}</h2>
+        <p class="tally">{wrong.length > 0 ? said.unusable : tallyOf(findings)}</p>
+        <p class="progress" role="status">
+          {progress.value === 'reckoning' ? words.reckoning : progress.value === 'settled' ? words.later : ''}
+        </p>
+      </header>
+      {wrong.length > 0 ? <p class="hint">{said.unusableHelp}</p> : null}
       <ul class="findings">
+        {wrong.map((problem) => (
+          <ProblemItem key={problem.message} problem={problem} />
+        ))}
         {findings.map((finding) => (
-          <FindingItem key={keyOfFinding(finding)} finding={finding} />
+          <FindingItem key={`${keyOfFinding(finding)} ${finding.message}`} finding={finding} />
         ))}
       </ul>
+      {findings.length === 0 && wrong.length === 0 ? <p class="hint">{said.none}</p> : null}
     </aside>
+  );
+}
+
+function tallyOf(findings: readonly Finding[]): string {
+  return (['stop', 'caution', 'note'] as const)
+    .map((severity) => [severity, findings.filter((each) => each.severity === severity).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([severity, count]) => said.count[severity](count))
+    .join(', ');
+}
+
+function ProblemItem({ problem }: { readonly problem: Problem }) {
+  const parameter = /parameters\.(\w+)$/.exec(problem.path ?? '')?.[1];
+  return (
+    <li class="finding stop">
+      <p class="severity">{said.severity.stop}</p>
+      <p>{problem.message}</p>
+      <CureButton about={problem.message} />
+      {parameter === undefined ? null : (
+        <Button look="quiet" onClick={() => seekParameter(parameter)}>
+          {said.toFigure}
+        </Button>
+      )}
+    </li>
   );
 }
 
 function FindingItem({ finding }: { readonly finding: Finding }) {
   const key = keyOfFinding(finding);
-  const { part, edges, severity, message, cure } = finding;
-  const choose = (): void => {
-    selection.value = {
-      finding: key,
-      ...(part === undefined ? {} : { part }),
-      ...(edges[0] === undefined ? {} : { edge: edges[0] }),
-    };
-  };
+  const { severity, message, cure } = finding;
+  const isChosen = selection.value.finding === key;
   return (
-    <li class={`finding ${severity}`}>
-      <button type="button" aria-pressed={selection.value.finding === key} onClick={choose}>
-        <strong>{words.notes.severity[severity]}</strong> {message}
+    <li class={`finding ${severity} ${isChosen ? 'is-chosen' : ''}`}>
+      <button type="button" aria-pressed={isChosen} title={said.show} onClick={() => showFinding(finding)}>
+        <span class="severity">{said.severity[severity]}</span> {message}
       </button>
       {cure === undefined ? null : <p class="cure">{cure}</p>}
+      <CureButton about={key} />
     </li>
   );
+}
+
+/** Where one figure alone would cure it. */
+function CureButton({ about }: { readonly about: string }) {
+  const set = cures.value[about];
+  if (set === undefined) return null;
+  return <Button onClick={() => takeCure(set)}>{said.set(set.words)}</Button>;
 }

@@ -9,7 +9,7 @@ export function TopStrip() {
     <header class="top-strip">
       <a class="design-name" href={hashOf('designs')}>
         <span class="app-name">{words.app}</span>
-        <span>{design.value?.name ?? words.screens.designs}</span>
+        <span class="name">{design.value?.name ?? words.screens.designs}</span>
       </a>
       <nav aria-label={words.steps}>
         <ol>
@@ -46,6 +46,9 @@ function StepLink({ name }: { readonly name: Screen }) {
   const isHere = screen.value === name;
   return (
     <a href={hashOf(name)} aria-current={isHere ? 'page' : undefined}>
+      <span class="nr" aria-hidden="true">
+        {WORK_SCREENS.findIndex((each) => each === name) + 1}
+      </span>
       {words.screens[name]}
     </a>
   );

@@ -16,15 +16,17 @@ export interface MeasureFieldProps {
   /** What the engine has to say against the figure. */
   readonly problem?: string | undefined;
   readonly autoFocus?: boolean;
-  /** Called on Escape, and after a figure was taken. */
-  readonly onDone?: () => void;
+  readonly disabled?: boolean;
+  /** It follows something that is being pulled. */
+  readonly isMoving?: boolean;
+  readonly onEscape?: () => void;
   /** The label is read out but not shown. */
   readonly hideLabel?: boolean;
 }
 
 /** A field for a measure in any unit that the engine reads; it is taken on Enter or when the field is left, and refused in words. */
 export function MeasureField(props: MeasureFieldProps) {
-  const { label, kind, text, unit, onChange, hint, autoFocus, onDone, hideLabel } = props;
+  const { label, kind, text, unit, onChange, hint, autoFocus, onEscape, hideLabel, disabled = false } = props;
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
   const [typed, setTyped] = useState<string>();
@@ -38,17 +40,14 @@ export function MeasureField(props: MeasureFieldProps) {
     if (unreadable === undefined) setTyped(undefined);
   };
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter') {
-      take();
-      if (unreadable === undefined) onDone?.();
-    }
+    if (event.key === 'Enter') take();
     if (event.key === 'Escape') {
       setTyped(undefined);
-      onDone?.();
+      onEscape?.();
     }
   };
   return (
-    <div class="measure-field">
+    <div class={`measure-field ${props.isMoving === true ? 'moving' : ''}`}>
       <label for={id} class={hideLabel ? 'hidden-label' : ''}>
         {label}
       </label>
@@ -57,6 +56,7 @@ export function MeasureField(props: MeasureFieldProps) {
         id={id}
         type="text"
         inputMode={kind === 'count' ? 'numeric' : 'text'}
+        disabled={disabled}
         autocomplete="off"
         spellcheck={false}
         value={typed ?? text}

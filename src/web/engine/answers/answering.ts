@@ -8,5 +8,12 @@ export interface Answering {
   readonly problems: readonly Problem[];
 }
 
-/** Marks an answer that cannot be given while the design cannot be used: the page keeps the one before, and says so. */
-export const NO_ANSWER = undefined;
+const made = new WeakMap<object, Map<string, unknown>>();
+
+/** What was made of an object of the engine before, or is made now: an answer that is the very same is not sent again. */
+export function madeOf<T>(from: object, key: string, make: () => T): T {
+  const own = made.get(from) ?? new Map<string, unknown>();
+  made.set(from, own);
+  if (!own.has(key)) own.set(key, make());
+  return own.get(key) as T;
+}

@@ -1,5 +1,6 @@
 import { findings } from './findings.ts';
 import { form } from './form.ts';
+import { handles } from './handles.ts';
 import { parts } from './parts.ts';
 import { pattern } from './pattern.ts';
 import { picture } from './picture.ts';
@@ -9,4 +10,12 @@ import { sheetCount } from './sheet-count.ts';
  * Every question that a screen may ask, by name: a function of what the engine found, that gives plain data for the page. A new question
  * is a file of its own here and a line in this list; `useAnswer` asks it.
  */
-export const ANSWERS = { findings, form, parts, pattern, picture, sheetCount };
+export const ANSWERS = {
+  findings,
+  form,
+  handles,
+  parts,
+  pattern,
+  picture,
+  sheetCount,
+  };

@@ -1,42 +1,104 @@
+import { type Computed, type PictureOf, pictureOf } from '../../../design/index.ts';
 import {
-  basePicture,
-  layPicture,
-  partPictures,
+  type FittedPicture,
+  fitPicture,
   type ScreenScene,
+  type ScreenText,
   sceneForScreen,
+  valueOfDimension,
 } from '../../../drawing/index.ts';
-import type { Answering } from './answering.ts';
-
-export type Side = 'front' | 'left' | 'plan';
+import { type Answering, madeOf } from './answering.ts';
 
 export interface PictureOptions {
-  /** A side of the base, or one part alone. */
-  readonly of: { readonly side: Side } | { readonly part: string };
-  /** mm on the screen per mm of wood; how large it is to be. */
-  readonly scale: number;
+  readonly of: { readonly side: 'front' | 'left' | 'plan' } | { readonly part: string };
+  /** mm on the screen that the drawing may take. */
+  readonly room: { readonly width: number; readonly height: number };
+  /** Height of the capitals of figures, mm on the screen. */
+  readonly letters: number;
 }
 
-/** A view with its dimensions, laid out as on paper at a scale. */
+/** A dimension as it stands in the drawing, to be clicked and typed. */
+export interface ScreenFigure {
+  readonly name: string;
+  readonly kind: 'length' | 'angle' | 'radius';
+  /** mm or rad. */
+  readonly value: number;
+  readonly text: ScreenText;
+}
+
+/** A view with its dimensions, laid out as on paper. */
 export interface ScreenPicture {
   readonly name: string;
+  /** mm on the screen per mm of wood. */
   readonly scale: number;
+  /** Everything but the figures. */
   readonly scene: ScreenScene;
+  readonly figures: readonly ScreenFigure[];
+  /** Dimensions that found no room beside the drawing. */
+  readonly left: readonly { readonly name: string; readonly figure: string }[];
 }
+
+/** The scale that each picture was last shown at, so that it stays as large as it is while figures change. */
+const lastScales = new Map<string, number>();
 
 /** What one sees of the base or of one part, dimensioned. */
-export function picture({ computed }: Answering, { of, scale }: PictureOptions): ScreenPicture | undefined {
-  const built = computed?.base;
-  if (computed === undefined || built === undefined) return undefined;
-  const drawn = 'side' in of ? basePicture(built.base, of.side) : pictureOfPart(built, of.part);
-  if (drawn === undefined) return undefined;
-  const { marks, box } = layPicture(drawn, scale, computed.lengths);
-  return { name: drawn.name, scale, scene: sceneForScreen({ marks, box }) };
+export function picture({ computed }: Answering, options: PictureOptions): ScreenPicture | undefined {
+  const drawn = computed && pictureOf(computed, options.of as PictureOf);
+  if (computed === undefined || drawn === undefined) return undefined;
+  const key = JSON.stringify([options, computed.lengths]);
+  return madeOf(drawn, key, () => {
+    const near = lastScales.get(key);
+    const { room, letters } = options;
+    const fitted = fitPicture(drawn, {
+      room,
+      lengths: computed.lengths,
+      height: letters,
+      ...(near === undefined ? {} : { near }),
+    });
+    lastScales.set(key, fitted.scale);
+    return { name: drawn.name ?? '', ...onScreen(fitted, namesOf(computed, options)) };
+  });
 }
 
-type Built = NonNullable<NonNullable<Answering['computed']>['base']>;
+/** Names of made parts by the marks of a drawing: a placed part's, or those of the one part that is drawn. */
+type PartName = (placed: string | undefined) => string | undefined;
 
-function pictureOfPart({ made, base }: Built, name: string) {
-  const part = made.find((each) => each.name === name);
-  const placed = base.parts.find(({ id }) => id === part?.members[0]?.part);
-  return part && placed && partPictures(part, placed)[0];
+function namesOf(computed: Computed, { of }: PictureOptions): PartName {
+  if ('part' in of) return () => of.part;
+  const made = new Map(
+    computed.base?.made.flatMap(({ name, members }) => members.map(({ part }) => [part, name] as const)),
+  );
+  return (placed) => (placed === undefined ? undefined : (made.get(placed) ?? placed));
+}
+
+function onScreen(
+  { marks, box, laid, left, scale }: FittedPicture,
+  nameOf: PartName,
+): Omit<ScreenPicture, 'name'> {
+  const figures = laid.flatMap(({ dimension, marks: own }): readonly ScreenFigure[] => {
+    const value = valueOfDimension(dimension);
+    const text = own.find((mark) => mark.kind === 'text');
+    if (value === undefined || text === undefined || dimension.kind === 'note') return [];
+    const [shown] = sceneForScreen({ marks: [text], box }).texts;
+    return [{ name: dimension.name, kind: dimension.kind, value, text: shown! }];
+  });
+  const clickable = new Set(
+    laid.flatMap(({ dimension, marks: own }) =>
+      valueOfDimension(dimension) === undefined ? [] : own.filter(({ kind }) => kind === 'text'),
+    ),
+  );
+  const others = marks
+    .filter((mark) => !clickable.has(mark))
+    .map((mark) => {
+      if (mark.kind !== 'path') return mark;
+      const isWood = mark.role === 'visible' || mark.role === 'hidden' || mark.role === 'part';
+      const part = isWood ? nameOf(mark.part) : undefined;
+      return part === undefined ? mark : { ...mark, part };
+    });
+  return {
+    scale,
+    scene: sceneForScreen({ marks: others, box }),
+    figures,
+    left: left.map(({ dimension, figure }) => ({ name: dimension.name, figure })),
+  };
 }

@@ -2,4 +2,9 @@ import { readFile, writeFile } from './files.ts';
 import { beginDesign, listForms } from './forms.ts';
 
 /** What the page may have done in the worker, by name; `engineDo` asks for it. A new one is a file here and a line in this list. */
-export const DEEDS = { beginDesign, listForms, readFile, writeFile };
+export const DEEDS = {
+  beginDesign,
+  listForms,
+  readFile,
+  writeFile,
+  };

@@ -1,18 +1,32 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { DescribedParameter } from '../../../sketch/index.ts';
-import { problems } from '../../engine/engine.ts';
+import { problems, pulledTo } from '../../engine/engine.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { change, design } from '../../state/current.ts';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
+import { soughtParameter } from './shown-picture.ts';
 
-/** What the maker decides in the form, as a list. */
+/** What the maker decides in the form, as a list; a figure that was measured on the wood stands as it was measured. */
 export function FigureList() {
   const form = useAnswer('form');
-  if (form === undefined) return null;
+  const list = useRef<HTMLElement>(null);
+  const sought = soughtParameter.value;
+  useEffect(() => {
+    if (sought === undefined) return;
+    const row = list.current?.querySelector<HTMLElement>(`[data-parameter="${sought}"] :is(input, select)`);
+    row?.focus();
+    row?.scrollIntoView({ block: 'center' });
+    soughtParameter.value = undefined;
+  }, [sought]);
+  if (form === undefined) return <section class="figures" />;
   return (
-    <section class="figures" aria-label={words.shape.parameters}>
+    <section class="figures" aria-label={words.shape.parameters} ref={list}>
+      <h2>{form.title}</h2>
       {form.parameters.map((parameter) => (
-        <Figure key={parameter.name} parameter={parameter} />
+        <div key={parameter.name} class="figure-row" data-parameter={parameter.name}>
+          <Figure parameter={parameter} />
+        </div>
       ))}
     </section>
   );
@@ -22,8 +36,11 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
   const { name, label, help, kind } = parameter;
   const inHand = design.value;
   if (inHand === undefined) return null;
-  const typed = inHand.parameters[name] ?? parameter.default;
-  const set = (to: string | boolean): void => change(label, [{ path: ['parameters', name], to }]);
+  const measured = inHand.measured.parameters?.[name];
+  const pulled = pulledTo.value?.parameters[name];
+  const typed = pulled ?? measured ?? inHand.parameters[name] ?? parameter.default;
+  const section = measured === undefined ? ['parameters'] : ['measured', 'parameters'];
+  const set = (to: string | boolean): void => change(label, [{ path: [...section, name], to }]);
   if (kind === 'yes-no') {
     return (
       <label class="yes-no" title={help}>
@@ -39,7 +56,7 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
   if (kind === 'choice') {
     return (
       <label class="choice" title={help}>
-        {label}
+        <span>{label}</span>
         <select value={String(typed)} onChange={(event) => set(event.currentTarget.value)}>
           {Object.entries(parameter.options).map(([option, said]) => (
             <option key={option} value={option}>
@@ -50,15 +67,16 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
       </label>
     );
   }
-  const problem = problems.value.find(({ path }) => path === `parameters.${name}`)?.message;
+  const problem = problems.value.find(({ path }) => path?.endsWith(`parameters.${name}`) === true)?.message;
   return (
     <MeasureField
-      label={label}
+      label={measured === undefined ? label : words.shape.measured(label)}
       kind={kind}
       text={String(typed)}
       unit={inHand.units.length}
       hint={help}
       problem={problem}
+      isMoving={pulled !== undefined}
       onChange={set}
     />
   );

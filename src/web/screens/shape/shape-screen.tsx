@@ -1,33 +1,43 @@
-import { useState } from 'preact/hooks';
-import { SceneView } from '../../drawing/scene-view.tsx';
 import { useAnswer } from '../../engine/use-answer.ts';
-import { selection } from '../../state/selection.ts';
+import { currentId } from '../../state/current.ts';
 import { Tabs } from '../../ui/tabs.tsx';
 import { words } from '../../words/en.ts';
 import { FigureList } from './figure-list.tsx';
+import { PictureBoard } from './picture-board.tsx';
+import { keyOfPicture, shownPicture } from './shown-picture.ts';
 
 const SIDES = ['front', 'left', 'plan'] as const;
 
-/** The base from the front, the side or above, with its figures beside it. */
+/** The base from the front, the side or above, or one part alone, with the figures of its form beside it. */
 export function ShapeScreen() {
-  const [side, setSide] = useState<(typeof SIDES)[number]>('front');
-  const picture = useAnswer('picture', { of: { side }, scale: 0.2 });
-  const tabs = SIDES.map((name) => ({ name, label: words.shape[name] }));
+  const parts = useAnswer('parts');
+  const form = useAnswer('form');
+  if (parts === undefined || form === undefined) {
+    return (
+      <div class="shape-screen">
+        <p class="waiting">{words.loading}</p>
+        <FigureList />
+      </div>
+    );
+  }
+  const views = [
+    ...(form.isBase ? SIDES.map((side) => ({ of: { side }, label: words.shape[side] })) : []),
+    ...parts.map(({ name, label }) => ({ of: { part: name }, label })),
+  ].map((view) => ({ ...view, name: keyOfPicture(view.of) }));
+  const asked = shownPicture.value === undefined ? undefined : keyOfPicture(shownPicture.value);
+  const shown = views.find(({ name }) => name === asked) ?? views[0];
+  if (shown === undefined) return <FigureList />;
   return (
     <div class="shape-screen">
-      <Tabs label={words.shape.views} tabs={tabs} chosen={side} onChoose={setSide}>
-        {picture === undefined ? (
-          <p class="waiting">{words.loading}</p>
-        ) : (
-          <SceneView
-            scene={picture.scene}
-            label={picture.name}
-            selected={selection.value}
-            onPick={(hit) => {
-              selection.value = hit ?? {};
-            }}
-          />
-        )}
+      <Tabs
+        label={words.shape.views}
+        tabs={views}
+        chosen={shown.name}
+        onChoose={(name) => {
+          shownPicture.value = views.find((view) => view.name === name)?.of;
+        }}
+      >
+        <PictureBoard key={`${currentId.value} ${shown.name}`} of={shown.of} />
       </Tabs>
       <FigureList />
     </div>

@@ -1,0 +1,93 @@
+import { fail, ok, type Result } from '../../core/index.ts';
+import { describeForm } from '../../sketch/index.ts';
+import { type NumericParameter, typedFigure } from '../cures/typed-figure.ts';
+import type { Design } from '../design-schema.ts';
+import { formOfDesign } from '../form-of-design.ts';
+import type { Memo } from '../memo.ts';
+import { lookAt, withParameter } from './drivers-of.ts';
+import { figuresOf } from './figures-of.ts';
+import type { PictureOf } from './picture-of.ts';
+
+/** A figure of a picture that is to come to a value (mm or rad) by changing one parameter alone. */
+export interface WantedFigure {
+  readonly of: PictureOf;
+  readonly name: string;
+  readonly parameter: string;
+  readonly target: number;
+}
+
+/** Nearer than this, mm or rad, the figure is what was typed. */
+const NEAR = 1e-4;
+const TRIALS = 24;
+
+/**
+ * What to type for a parameter so that a figure of a drawing comes to a target: by the rule of false position between the ends of the
+ * parameter's range. Problems: `figure.out-of-reach`, where no value of the parameter brings it there.
+ */
+export function solveFigure(
+  design: Design,
+  { of, name, parameter: called, target }: WantedFigure,
+  memo: Memo = new Map(),
+): Result<string | number> {
+  const form = formOfDesign(design);
+  if (!form.ok) return form;
+  const parameter = describeForm(form.value).parameters.find((each) => each.name === called);
+  const now = lookAt(design, of, memo)?.sketch.parameters[called];
+  if (parameter === undefined || !('least' in parameter) || typeof now !== 'number') {
+    throw new RangeError(`no figure to solve for: ${called}`);
+  }
+  const typedAt = (value: number) => typedFigure(parameter, value, design.units.length).typed;
+  const offAt = (value: number): number | undefined => {
+    const computed = lookAt(withParameter(design, called, typedAt(value)), of, memo);
+    const figure = computed === undefined ? undefined : figuresOf(computed, of).get(name);
+    return figure === undefined ? undefined : figure - target;
+  };
+  const found = between(parameter, now, offAt);
+  if (found !== undefined) return ok(typedAt(found));
+  const message = `${parameter.label} alone does not bring it there.`;
+  return fail({ code: 'figure.out-of-reach', message, path: `parameters.${called}` });
+}
+
+/** From what it is now towards both ends of the range, in growing steps until the sign changes, then closing in. */
+function between(
+  { least, most }: NumericParameter,
+  now: number,
+  offAt: (value: number) => number | undefined,
+): number | undefined {
+  const start = offAt(now);
+  if (start === undefined) return undefined;
+  if (Math.abs(start) < NEAR) return now;
+  for (const end of [most, least]) {
+    let [inner, innerOff] = [now, start];
+    for (const share of [0.03, 0.1, 0.3, 1]) {
+      const outer = now + share * (end - now);
+      const outerOff = offAt(outer);
+      if (outerOff === undefined) break;
+      if (Math.sign(outerOff) !== Math.sign(innerOff))
+        return closeIn(inner, innerOff, outer, outerOff, offAt);
+      [inner, innerOff] = [outer, outerOff];
+    }
+  }
+  return undefined;
+}
+
+/** The Illinois form of false position: the end that stays counts half, so that both ends close in. */
+function closeIn(
+  a: number,
+  aOff: number,
+  b: number,
+  bOff: number,
+  offAt: (value: number) => number | undefined,
+): number | undefined {
+  let [low, lowOff, high, highOff] = [a, aOff, b, bOff];
+  for (let trial = 0; trial < TRIALS; trial++) {
+    const at = (low * highOff - high * lowOff) / (highOff - lowOff);
+    const off = offAt(at);
+    if (off === undefined) return undefined;
+    if (Math.abs(off) < NEAR) return at;
+    if (Math.sign(off) === Math.sign(highOff)) lowOff /= 2;
+    else [low, lowOff] = [high, highOff];
+    [high, highOff] = [at, off];
+  }
+  return undefined;
+}

@@ -1,0 +1,18 @@
+import type { BaseView, Wanted } from '../../../design/index.ts';
+import type { AskedQuestion, Question } from '../protocol.ts';
+import type { PictureOptions } from './picture.ts';
+
+/** Questions that are answered before patterns are laid on sheets: what one looks at while a figure changes. */
+const EARLY: ReadonlySet<Question> = new Set(['form', 'picture', 'findings', 'parts', 'handles', 'routing']);
+
+export const isEarly = ({ question }: AskedQuestion): boolean => EARLY.has(question);
+
+/** The views of the base that the questions ask for. */
+export function viewsWanted(questions: readonly AskedQuestion[]): NonNullable<Wanted['views']> {
+  const sides = questions.flatMap(({ question, options }): readonly BaseView[] => {
+    if (question !== 'picture') return [];
+    const { of } = options as PictureOptions;
+    return 'side' in of ? [of.side] : [];
+  });
+  return [...new Set(sides)];
+}

@@ -1,0 +1,70 @@
+import type { FigureToSet, Result } from '../../../core/index.ts';
+import {
+  computeWithCures,
+  type Design,
+  type Driver,
+  driversOf,
+  type Memo,
+  type PictureOf,
+  solveFigure,
+  type WantedFigure,
+} from '../../../design/index.ts';
+import { keyOfFinding } from '../../state/key-of-finding.ts';
+
+/** One memo for all: what is tried here is tried on designs that differ little. */
+const memo: Memo = new Map();
+
+interface Asked {
+  readonly design: Design;
+  readonly of: PictureOf;
+}
+
+/** The parameters that each figure of a picture follows, by the figure's name. */
+function drivers({ design, of }: Asked): Readonly<Record<string, readonly Driver[]>> {
+  return Object.fromEntries(driversOf(design, of, memo));
+}
+
+/** What to type for a parameter so that a figure of a picture comes to what is wanted. */
+function solve({
+  design,
+  wanted,
+}: {
+  readonly design: Design;
+  readonly wanted: WantedFigure;
+}): Result<string | number> {
+  return solveFigure(design, wanted, memo);
+}
+
+/** Figures that cure findings, by `keyOfFinding`, and problems, by their message. */
+function cures(design: Design): Readonly<Record<string, FigureToSet>> {
+  const computed = computeWithCures(design, { memo, wanted: { patterns: [], standing: false } });
+  if (!computed.ok) {
+    return Object.fromEntries(
+      computed.problems.flatMap(({ message, set }) => (set === undefined ? [] : [[message, set] as const])),
+    );
+  }
+  return Object.fromEntries(
+    computed.value.findings.flatMap((finding) =>
+      finding.set === undefined ? [] : [[keyOfFinding(finding), finding.set] as const],
+    ),
+  );
+}
+
+/** What takes long and is not waited for. */
+export const PATIENT = { drivers, solve, cures };
+
+export type PatientDeed = keyof typeof PATIENT;
+export type PatientInput<D extends PatientDeed> = Parameters<(typeof PATIENT)[D]>[0];
+export type PatientOutcome<D extends PatientDeed> = ReturnType<(typeof PATIENT)[D]>;
+
+export interface ToPatient {
+  readonly id: number;
+  readonly deed: PatientDeed;
+  readonly input: unknown;
+}
+
+export interface FromPatient {
+  readonly id: number;
+  readonly outcome?: unknown;
+  readonly fault?: string;
+}

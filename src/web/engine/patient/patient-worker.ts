@@ -1,0 +1,17 @@
+import '../no-eval.ts';
+import { type FromPatient, PATIENT, type ToPatient } from './deeds.ts';
+
+interface Scope {
+  postMessage(message: FromPatient): void;
+  addEventListener(kind: 'message', hear: (event: MessageEvent<ToPatient>) => void): void;
+}
+const scope = self as unknown as Scope;
+
+scope.addEventListener('message', ({ data: { id, deed, input } }) => {
+  try {
+    const run = PATIENT[deed] as (input: unknown) => unknown;
+    scope.postMessage({ id, outcome: run(input) });
+  } catch (cause) {
+    scope.postMessage({ id, fault: cause instanceof Error ? cause.message : String(cause) });
+  }
+});

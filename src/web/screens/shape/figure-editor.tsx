@@ -1,0 +1,94 @@
+import { useState } from 'preact/hooks';
+import { formatAngle, formatLength, parseAngle, parseLength } from '../../../measure/index.ts';
+import type { ScreenFigure } from '../../engine/answers/picture.ts';
+import { patientDo } from '../../engine/patient/patient-do.ts';
+import type { Pull } from '../../engine/protocol.ts';
+import { change, design } from '../../state/current.ts';
+import { driversOfPicture } from '../../state/drivers.ts';
+import { lengthStyle } from '../../state/lengths.ts';
+import { MeasureField } from '../../ui/measure-field.tsx';
+import { words } from '../../words/en.ts';
+
+interface FigureEditorProps {
+  readonly of: Pull['of'];
+  readonly figure: ScreenFigure;
+  /** px in the drawing. */
+  readonly at: { readonly x: number; readonly y: number };
+  readonly onDone: () => void;
+}
+
+/** A field over a figure of the drawing. Where the figure is a parameter itself that is set; otherwise the maker says which parameter follows. */
+export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
+  const drivers = driversOfPicture(of)?.[figure.name];
+  const inHand = design.value;
+  const [chosen, setChosen] = useState<string>();
+  const [problem, setProblem] = useState<string>();
+  const [solving, setSolving] = useState(false);
+  const first = drivers?.[0];
+  if (inHand === undefined) return null;
+  const follows = drivers?.find(({ parameter }) => parameter === chosen) ?? first;
+  const kind = figure.kind === 'angle' ? 'angle' : 'length';
+  const shown =
+    kind === 'angle'
+      ? formatAngle(figure.value, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°')
+      : formatLength(figure.value, lengthStyle());
+  const text = first?.itself === true ? String(inHand.parameters[first.parameter] ?? shown) : shown;
+  const take = async (typed: string): Promise<void> => {
+    if (follows === undefined) return;
+    if (follows.itself) {
+      change(follows.label, [{ path: ['parameters', follows.parameter], to: typed }]);
+      onDone();
+      return;
+    }
+    const read = kind === 'angle' ? parseAngle(typed) : parseLength(typed, { unit: inHand.units.length });
+    if (!read.ok) return;
+    setSolving(true);
+    const wanted = { of, name: figure.name, parameter: follows.parameter, target: read.value };
+    const solved = await patientDo('solve', { design: inHand, wanted });
+    setSolving(false);
+    if (!solved.ok) {
+      setProblem(solved.problems[0]?.message);
+      return;
+    }
+    change(follows.label, [{ path: ['parameters', follows.parameter], to: solved.value }]);
+    onDone();
+  };
+  return (
+    <div class="figure-editor" style={{ left: `${at.x}px`, top: `${at.y}px` }}>
+      <MeasureField
+        label={figure.name}
+        kind={kind}
+        text={text}
+        unit={inHand.units.length}
+        problem={problem}
+        disabled={drivers !== undefined && first === undefined}
+        autoFocus
+        onChange={(typed) => void take(typed)}
+        onEscape={onDone}
+      />
+      {drivers === undefined ? (
+        <p class="hint">{words.shape.findingDrivers}</p>
+      ) : first === undefined ? (
+        <p class="hint">{words.shape.noDriver}</p>
+      ) : first.itself ? null : (
+        <label class="choice">
+          {words.shape.byChanging}
+          <select
+            value={follows?.parameter}
+            onChange={(event) => {
+              setProblem(undefined);
+              setChosen(event.currentTarget.value);
+            }}
+          >
+            {drivers.map(({ parameter, label }) => (
+              <option key={parameter} value={parameter}>
+                {label}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {solving ? <p class="hint">{words.reckoning}</p> : null}
+    </div>
+  );
+}

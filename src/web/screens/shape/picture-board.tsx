@@ -1,0 +1,113 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { SceneView } from '../../drawing/scene-view.tsx';
+import type { PictureOptions, ScreenFigure } from '../../engine/answers/picture.ts';
+import { useAnswer } from '../../engine/use-answer.ts';
+import { hovered, selection } from '../../state/selection.ts';
+import { words } from '../../words/en.ts';
+import { FigureEditor } from './figure-editor.tsx';
+import { FigureMarks } from './figure-marks.tsx';
+import { HandleMarks } from './handle-marks.tsx';
+import { Readout } from './readout.tsx';
+import { TitleBlock } from './title-block.tsx';
+
+/** px on the screen per mm of a drawing, as CSS has it, and px left round it. */
+const PX_PER_MM = 96 / 25.4;
+const MARGIN = 24;
+/** Capitals of the figures, mm at the usual size of text. */
+const LETTERS = 2.6;
+/** Zoomed by this or more, the figures are laid out anew for the larger drawing. */
+const LARGER = [1, 1.6, 2.5, 4, 6.5, 10] as const;
+
+/** The drawing of the shape screen: it is the control. */
+export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
+  const board = useRef<HTMLDivElement>(null);
+  const [room, setRoom] = useState<PictureOptions['room']>();
+  const [times, setTimes] = useState(1);
+  const [edited, setEdited] = useState<string>();
+  useLayoutEffect(() => {
+    const measure = (): void => {
+      const { width, height } = board.current!.getBoundingClientRect();
+      const inside = (px: number): number => Math.max(30, Math.round((px - 2 * MARGIN) / PX_PER_MM));
+      setRoom((before) => {
+        const now = { width: inside(width), height: inside(height) };
+        return before?.width === now.width && before.height === now.height ? before : now;
+      });
+    };
+    measure();
+    const watcher = new ResizeObserver(measure);
+    watcher.observe(board.current!);
+    return () => watcher.disconnect();
+  }, []);
+  return (
+    <div class="board" ref={board}>
+      {room === undefined ? null : (
+        <Shown of={of} room={room} times={times} onZoom={setTimes} edited={edited} onEdit={setEdited} />
+      )}
+      <Readout />
+      <TitleBlock />
+    </div>
+  );
+}
+
+interface ShownProps {
+  readonly of: PictureOptions['of'];
+  readonly room: PictureOptions['room'];
+  readonly times: number;
+  readonly onZoom: (times: number) => void;
+  readonly edited: string | undefined;
+  readonly onEdit: (name: string | undefined) => void;
+}
+
+function Shown({ of, room, times, onZoom, edited, onEdit }: ShownProps) {
+  const step = LARGER.findLast((each) => each <= times + 0.01) ?? 1;
+  const letters = LETTERS * (Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16);
+  const asked = { width: Math.round(room.width * step), height: Math.round(room.height * step) };
+  const answer = useAnswer('picture', { of, room: asked, letters });
+  const last = useRef(answer);
+  last.current = answer ?? last.current;
+  const picture = last.current;
+  const handles = useAnswer('handles', { of }) ?? [];
+  if (picture === undefined) return <p class="waiting">{words.loading}</p>;
+  const figure = picture.figures.find(({ name }) => name === edited);
+  return (
+    <SceneView
+      scene={picture.scene}
+      scale={picture.scale}
+      label={picture.name}
+      selected={selection.value}
+      onZoom={onZoom}
+      onHover={(hit) => {
+        hovered.value = hit ?? {};
+      }}
+      onPick={(hit) => {
+        selection.value = hit ?? {};
+        onEdit(undefined);
+      }}
+      overlay={(screen) =>
+        figure === undefined ? null : (
+          <FigureEditor
+            key={figure.name}
+            of={of}
+            figure={figure}
+            at={screen.place(middleOf(figure))}
+            onDone={() => onEdit(undefined)}
+          />
+        )
+      }
+    >
+      {(zoom, screen) => (
+        <>
+          <FigureMarks figures={picture.figures} edited={edited} onEdit={onEdit} />
+          <HandleMarks handles={handles} of={of} scale={picture.scale} zoom={zoom} screen={screen} />
+        </>
+      )}
+    </SceneView>
+  );
+}
+
+/** The middle of a figure's lettering, about. */
+function middleOf({ text }: ScreenFigure): { readonly x: number; readonly y: number } {
+  const along = { start: 0.25, middle: 0, end: -0.25 }[text.anchor] * text.text.length * text.size;
+  const turn = (text.turn * Math.PI) / 180;
+  return { x: text.x + along * Math.cos(turn), y: text.y + along * Math.sin(turn) };
+}
