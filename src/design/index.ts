@@ -12,6 +12,10 @@ export { designAfterPull } from './handles/design-after-pull.ts';
 export { type HeldHandle, holdHandle } from './handles/hold-handle.ts';
 export { pullHeld, settleHeld } from './handles/pull-held.ts';
 export { lengthStyleOf } from './length-style.ts';
+export { designLink } from './link/design-link.ts';
+export { linkParts } from './link/link-parts.ts';
+export { readLink } from './link/read-link.ts';
+export { type LengthDriver, lengthDrivers } from './measured-length/length-drivers.ts';
 export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
 export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.ts';
@@ -21,6 +25,14 @@ export { type Driver, driversOf } from './pictures/drivers-of.ts';
 export { type PictureOf, pictureOf } from './pictures/picture-of.ts';
 export { solveFigure, type WantedFigure } from './pictures/solve-figure.ts';
 export { metaOf, printOf } from './print-of-pattern.ts';
+export {
+  printBook,
+  printCalibration,
+  printPattern,
+  printSettingOut,
+  SETTING_OUT_VIEWS,
+  type SettingOutView,
+} from './printed.ts';
 export { type DesignFile, readDesign } from './read-design.ts';
 export { readResult } from './read-result.ts';
 export { readWorkshop } from './read-workshop.ts';

@@ -7,6 +7,7 @@ export { finest, precisionWords } from './pattern/check-precision.ts';
 export { drawPattern } from './pattern/draw-pattern.ts';
 export { openingSizes } from './pattern/opening-sizes.ts';
 export { settingOut } from './pattern/setting-out.ts';
+export { routingScene } from './routing-view/routing-scene.ts';
 export { boundsOfMarks } from './scene/bounds-of-marks.ts';
 export { clipScene } from './scene/clip-scene.ts';
 export { transformMark, transformScene } from './scene/transform-scene.ts';
@@ -21,8 +22,10 @@ export {
 export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
 export { type FittedPicture, fitPicture } from './title/fit-picture.ts';
+export { jointPictures } from './title/joint-pictures.ts';
 export { letterNear } from './title/letter-near.ts';
 export { partPictures } from './title/part-pictures.ts';
+export { platesOfPart } from './title/part-plates.ts';
 export { type LineDrawing, layPicture, type Picture, type PictureLine, viewScene } from './title/picture.ts';
 export { type Plate, type PlateWay, platesOf } from './title/plate.ts';
 export { sketchedPartPicture } from './title/sketched-part-picture.ts';

@@ -1,11 +1,11 @@
 import { type Command, Option } from 'commander';
 import type { Result } from '../../core/index.ts';
-import type { PatternRequest } from '../../design/index.ts';
+import { type PatternRequest, SETTING_OUT_VIEWS, type SettingOutView } from '../../design/index.ts';
 import { readLettering } from '../../drawing/index.ts';
 import { type Session, withExample } from '../command.ts';
 import { loadDesign } from '../design-files.ts';
 import { type Made, type MakeChoice, makeDesign } from '../make/make-design.ts';
-import { BASE_VIEWS, type BaseView, type Letters } from '../make/output-files.ts';
+import type { Letters } from '../make/output-files.ts';
 import { folderFor, loadResult } from '../make/output-folder.ts';
 import { sayMade, summaryOf } from '../make/say-made.ts';
 import { readSheetName } from '../make/sheet-name.ts';
@@ -24,7 +24,7 @@ interface MakeOptions {
   readonly paper?: string;
   readonly sheet?: string;
   readonly since?: string;
-  readonly settingOut?: readonly BaseView[];
+  readonly settingOut?: readonly SettingOutView[];
   readonly force?: true;
   readonly quiet?: true;
   readonly json?: true;
@@ -57,7 +57,9 @@ export function addMake(program: Command, session: Session): void {
       'beside all sheets, print alone those that changed since this earlier result',
     )
     .addOption(
-      new Option('--setting-out <view...>', 'views of a base at full size, to lay it on').choices(BASE_VIEWS),
+      new Option('--setting-out <view...>', 'views of a base at full size, to lay it on').choices(
+        SETTING_OUT_VIEWS,
+      ),
     )
     .option('--force', 'write over the output of another design, or compare with it')
     .option('--quiet', 'print nothing but problems')

@@ -1,13 +1,20 @@
 import { basename, join } from 'node:path';
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
-import type { Computed, Design, DesignFile, TypedPaper, WrittenResult } from '../../design/index.ts';
+import type {
+  Computed,
+  Design,
+  DesignFile,
+  SettingOutView,
+  TypedPaper,
+  WrittenResult,
+} from '../../design/index.ts';
 import { computeInFile, designToWrite } from '../design-files.ts';
 import { ofPaperOption } from '../paper-option.ts';
 import { solidsFor } from '../solids.ts';
 import { pathIn, type Terminal } from '../terminal.ts';
 import { writeTogether } from '../write-together.ts';
 import { changedSheets, droppedSheets, patternsWithSameOutlines } from './changed-sheets.ts';
-import { type BaseView, type Letters, outputFiles, type PrintJob, printJob } from './output-files.ts';
+import { type Letters, outputFiles, type PrintJob, printJob } from './output-files.ts';
 import { type DesignIdentity, identityWords, isSameDesign, staleFiles } from './output-folder.ts';
 import { everyView, type PatternChoice, requestPatterns } from './request-patterns.ts';
 import type { SheetPlace } from './sheet-name.ts';
@@ -19,7 +26,7 @@ export interface MakeChoice extends PatternChoice {
   readonly sheet?: SheetPlace | undefined;
   readonly since?: WrittenResult | undefined;
   /** Views of a base to print at full size. */
-  readonly settingOut?: readonly BaseView[] | undefined;
+  readonly settingOut?: readonly SettingOutView[] | undefined;
 }
 
 /** What was written of one design. */

@@ -2,23 +2,17 @@ import { join } from 'node:path';
 import {
   type Computed,
   cutListCsv,
-  metaOf,
-  printOf,
-  resolvePaper,
+  printBook,
+  printPattern,
+  printSettingOut,
   resultJsonSchema,
   resultOf,
-  shopBookOf,
+  type SettingOutView,
   type WrittenResult,
   writeResult,
 } from '../../design/index.ts';
-import { basePicture, type Lettering, sceneToSvg, settingOut, viewScene } from '../../drawing/index.ts';
-import {
-  type PrintFonts,
-  planSheets,
-  renderPatternPdf,
-  renderShopBook,
-  type SheetName,
-} from '../../print/index.ts';
+import { basePicture, type Lettering, sceneToSvg, viewScene } from '../../drawing/index.ts';
+import type { PrintFonts, SheetName } from '../../print/index.ts';
 import { findingsTable } from '../findings-table.ts';
 import type { FileToWrite } from '../write-together.ts';
 
@@ -51,7 +45,7 @@ export async function outputFiles(
   }: {
     readonly jobs: readonly PrintJob[];
     readonly designFile: string;
-    readonly settingOut?: readonly BaseView[] | undefined;
+    readonly settingOut?: readonly SettingOutView[] | undefined;
   },
   letters: Letters,
   onStep: (words: string) => void,
@@ -66,7 +60,8 @@ export async function outputFiles(
     files.push(...(await bookFiles(computed, computed.base, letters)));
     for (const side of views) {
       onStep(`setting out the view ${side}`);
-      files.push(await settingOutFile(computed, computed.base, side, letters));
+      const content = await printSettingOut(computed, side, letters.fonts);
+      files.push({ path: `setting-out-${side}.pdf`, content });
     }
   }
   onStep('drawing SVG');
@@ -92,9 +87,6 @@ async function bookFiles(
   base: NonNullable<Computed['base']>,
   { fonts, lettering }: Letters,
 ): Promise<readonly FileToWrite[]> {
-  const paper = resolvePaper(computed.design.paper, computed.design.units.length);
-  if (!paper.ok) throw new Error('paper was resolved before');
-  const book = await renderShopBook(shopBookOf(computed), paper.value, metaOf(computed), fonts);
   const views = (['front', 'left', 'plan'] as const).map((side) => ({
     path: join('drawings', `view-${side}.svg`),
     content: sceneToSvg(viewScene(basePicture(base.base, side), computed.lengths), lettering, {
@@ -102,43 +94,15 @@ async function bookFiles(
     }),
   }));
   return [
-    { path: 'shop-book.pdf', content: book },
+    { path: 'shop-book.pdf', content: await printBook(computed, fonts) },
     { path: 'cut-list.csv', content: cutListCsv(base, { lengths: computed.lengths }) },
     ...views,
   ];
 }
 
-export const BASE_VIEWS = ['front', 'left', 'right', 'plan'] as const;
-export type BaseView = (typeof BASE_VIEWS)[number];
-
-/** A view at full size on the design's paper. */
-async function settingOutFile(
-  computed: Computed,
-  base: NonNullable<Computed['base']>,
-  side: BaseView,
-  { fonts }: Letters,
-): Promise<FileToWrite> {
-  const { design, lengths } = computed;
-  const paper = resolvePaper(design.paper, design.units.length);
-  if (!paper.ok) throw new Error('paper was resolved before');
-  const name = `setting-out-${side}`;
-  const pattern = settingOut(basePicture(base.base, side), name, lengths);
-  const plan = planSheets(pattern, paper.value);
-  if (!plan.ok) throw new Error(plan.problems[0]?.message);
-  const facts = { part: pattern.title, quantity: 1, keyFacts: [] };
-  const content = await renderPatternPdf(
-    [{ pattern, plan: plan.value, facts }],
-    { ...metaOf(computed), cautions: [] },
-    fonts,
-  );
-  return { path: `${name}.pdf`, content };
-}
-
 /** The sheets of one pattern as PDF. */
 export function printJob(computed: Computed, job: PrintJob, { fonts }: Letters): Promise<Uint8Array> {
-  const laid = computed.patterns.find(({ pattern }) => pattern.name === job.pattern)!;
-  const options = job.only === undefined ? {} : { only: job.only };
-  return renderPatternPdf([printOf(computed, laid)], metaOf(computed), fonts, options);
+  return printPattern(computed, job.pattern, fonts, job.only === undefined ? {} : { only: job.only });
 }
 
 /** Drawings in one piece, and beside them the bare outlines for a laser or a router table to cut. */

@@ -1,10 +1,13 @@
+import { book } from './book.ts';
 import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
 import { parts } from './parts.ts';
 import { pattern } from './pattern.ts';
 import { picture } from './picture.ts';
+import { routing } from './routing.ts';
 import { sheetCount } from './sheet-count.ts';
+import { patternList, patternScene, sheets } from './sheets.ts';
 
 /**
  * Every question that a screen may ask, by name: a function of what the engine found, that gives plain data for the page. A new question
@@ -18,4 +21,9 @@ export const ANSWERS = {
   pattern,
   picture,
   sheetCount,
-  };
+  book,
+  patternList,
+  patternScene,
+  routing,
+  sheets,
+};

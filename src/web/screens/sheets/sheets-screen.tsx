@@ -1,10 +1,55 @@
-import { SceneView } from '../../drawing/scene-view.tsx';
+import { useState } from 'preact/hooks';
 import { useAnswer } from '../../engine/use-answer.ts';
+import { design } from '../../state/current.ts';
 import { words } from '../../words/en.ts';
+import { CalibrationPanel } from './calibration-panel.tsx';
+import { LayPanel } from './lay-panel.tsx';
+import { PaperFields } from './paper-fields.tsx';
+import { PrintPanel } from './print-panel.tsx';
+import { TapedView } from './taped-view.tsx';
 
-/** The full-size drawing of the first pattern. */
+/** A pattern on its sheets as they will be taped; turned and shifted by hand where the maker likes; made into a PDF. */
 export function SheetsScreen() {
-  const pattern = useAnswer('pattern', {});
-  if (pattern === undefined) return <p class="waiting">{words.loading}</p>;
-  return <SceneView scene={pattern.scene} label={pattern.title} />;
+  const patterns = useAnswer('patternList') ?? [];
+  const [chosen, setChosen] = useState<string>();
+  const [sheet, setSheet] = useState<string>();
+  const name = patterns.some((each) => each.name === chosen) ? chosen : patterns[0]?.name;
+  const options = name === undefined ? {} : { pattern: name };
+  const sheets = useAnswer('sheets', options);
+  const scene = useAnswer('patternScene', options);
+  const inHand = design.value;
+  const said = words.sheets;
+  if (inHand === undefined || sheets === undefined || scene === undefined) {
+    return <p class="waiting">{words.loading}</p>;
+  }
+  const picked = sheets.sheets.find((each) => each.name === sheet);
+  return (
+    <div class="with-panel sheets-screen">
+      <TapedView sheets={sheets} scene={scene} design={inHand} picked={picked?.name} onPick={setSheet} />
+      <aside class="panel" aria-label={said.panel}>
+        <label class="choice">
+          {said.pattern}
+          <select
+            value={name}
+            onChange={(event) => {
+              setChosen(event.currentTarget.value);
+              setSheet(undefined);
+            }}
+          >
+            {patterns.map((each) => (
+              <option key={each.name} value={each.name}>
+                {each.title} ({each.sheets})
+              </option>
+            ))}
+          </select>
+        </label>
+        <p class="count">{said.count(sheets.sheets.length, sheets.plan.rows, sheets.plan.places)}</p>
+        <p class="hint">{said.all(patterns.reduce((sum, each) => sum + each.sheets, 0))}</p>
+        <PrintPanel design={inHand} sheets={sheets} picked={picked} />
+        <LayPanel sheets={sheets} design={inHand} />
+        <PaperFields design={inHand} />
+        <CalibrationPanel design={inHand} />
+      </aside>
+    </div>
+  );
 }

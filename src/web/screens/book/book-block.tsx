@@ -1,0 +1,87 @@
+import type { ScreenScene } from '../../../drawing/index.ts';
+import { SceneLines } from '../../drawing/scene-lines.tsx';
+import type { ScreenBlock } from '../../engine/answers/book.ts';
+import { words } from '../../words/en.ts';
+
+/** px on the screen per mm of the page. */
+const PX_PER_MM = 4.2;
+
+/** One block of the shop book. */
+export function BookBlock({ block }: { readonly block: ScreenBlock }) {
+  switch (block.kind) {
+    case 'heading':
+      return <h3>{block.text}</h3>;
+    case 'text':
+      return <p>{block.text}</p>;
+    case 'list': {
+      const items = block.items.map((item) => <li key={item}>{item}</li>);
+      return block.numbered ? <ol>{items}</ol> : <ul>{items}</ul>;
+    }
+    case 'table':
+      return <BookTable {...block} />;
+    case 'drawing':
+    case 'plate':
+      return <BookDrawing {...block} />;
+    case 'contents':
+      return null;
+    case 'room':
+      return <div class="writing-room" style={{ height: `${1.8 * block.lines}rem` }} />;
+    default:
+      return block satisfies never;
+  }
+}
+
+function BookTable({ columns, rows }: Extract<ScreenBlock, { kind: 'table' }>) {
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keyboard
+    <section class="book-table" tabIndex={0} aria-label={columns.map(({ head }) => head).join(', ')}>
+      <table>
+        <thead>
+          <tr>
+            {columns.map(({ head, align }) => (
+              <th key={head} scope="col" class={align ?? 'left'}>
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, at) => (
+            <tr key={at}>
+              {row.length === 1 ? (
+                <td colSpan={columns.length} class="spanning">
+                  {row[0]}
+                </td>
+              ) : (
+                row.map((cell, i) => (
+                  <td key={i} class={columns[i]?.align ?? 'left'}>
+                    {cell}
+                  </td>
+                ))
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function BookDrawing({ scene, caption }: { readonly scene: ScreenScene; readonly caption?: string }) {
+  const { x, y, width, height } = scene.box;
+  return (
+    <figure>
+      <div class="scene drawn-page">
+        <svg
+          role="img"
+          aria-label={caption ?? words.book.figure}
+          viewBox={`${x - 1} ${y - 1} ${width + 2} ${height + 2}`}
+          style={{ maxWidth: `${(width + 2) * PX_PER_MM}px` }}
+        >
+          <SceneLines scene={scene} />
+        </svg>
+      </div>
+      {caption === undefined ? null : <figcaption>{caption}</figcaption>}
+    </figure>
+  );
+}
