@@ -5,6 +5,7 @@ import { addCalibrate } from './commands/calibrate.ts';
 import { addCheck } from './commands/check.ts';
 import { addCut } from './commands/cut.ts';
 import { addForms } from './commands/forms.ts';
+import { addFromLink, addLink } from './commands/link.ts';
 import { addMake } from './commands/make.ts';
 import { addMeasured } from './commands/measured.ts';
 import { addOffset } from './commands/offset.ts';
@@ -27,6 +28,8 @@ const COMMANDS: readonly AddCommand[] = [
   addCut,
   addCalibrate,
   addRenew,
+  addLink,
+  addFromLink,
   addOffset,
   addApp,
 ];

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { baseSchema, cutSchema, measuredSchema } from './base-schema.ts';
 import type { DeepReadonly } from './deep-readonly.ts';
 import { paperSchema, pinnedGridSchema } from './paper-schema.ts';
-import { dayText, nameText, strictObject, typedValue, unitsSchema } from './strict-schema.ts';
+import { dayText, nameText, siteText, strictObject, typedValue, unitsSchema } from './strict-schema.ts';
 import { toolingSchema } from './tooling-schema.ts';
 import { woodSchema } from './wood-schema.ts';
 
@@ -43,6 +43,8 @@ export const designSchema = strictObject({
   cut: cutSchema.optional(),
   base: baseSchema.optional(),
   wood: woodSchema.optional(),
+  /** Where the app is found, so that links and square codes of the design lead there. */
+  site: siteText.optional(),
 });
 
 export type Design = DeepReadonly<z.output<typeof designSchema>>;

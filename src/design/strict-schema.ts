@@ -56,3 +56,9 @@ export const unitsSchema = z.discriminatedUnion(
       '{ "length": "mm", "decimals": 0 to 3 } or { "length": "in", "nearest": "1/16", "1/32" or "1/64" }',
   },
 );
+
+/** The address of a site, without anything behind `#`. */
+export const siteText = z
+  .string()
+  .max(200, { error: 'an address of at most 200 characters' })
+  .regex(/^https?:\/\/[\x21\x22\x24-\x7e]+$/, { error: 'an address such as "https://example.org/legs/"' });

@@ -15,6 +15,7 @@ export interface Taken {
   readonly tooling: TypedTooling;
   readonly paper: TypedPaper;
   readonly base?: TypedBase;
+  readonly site?: string;
 }
 
 type TypedBase = NonNullable<Design['base']>;
@@ -49,6 +50,7 @@ export function takeFromWorkshop(workshop: Workshop, choice: Choice, usual: Type
     tooling: withUnits(tooling, unit),
     paper: printed ? { ...paper, calibration: printed } : paper,
     ...(workshop.base === undefined ? {} : { base: takenBase(workshop.base, unit) }),
+    ...(workshop.site === undefined ? {} : { site: workshop.site }),
   });
 }
 

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { baseSchema } from './base-schema.ts';
 import type { DeepReadonly } from './deep-readonly.ts';
 import { calibrationSchema, paperSchema } from './paper-schema.ts';
-import { nameText, strictObject, typedLength, unitsSchema } from './strict-schema.ts';
+import { nameText, siteText, strictObject, typedLength, unitsSchema } from './strict-schema.ts';
 import { bladeSchema, cutterSchema, guideSchema, machineSchema } from './tooling-schema.ts';
 
 export const WORKSHOP_VERSION = 1;
@@ -29,6 +29,8 @@ export const workshopSchema = strictObject({
   paper: paperSchema.optional(),
   /** What a base is usually made of and with. */
   base: baseSchema.optional(),
+  /** Where the app is found. */
+  site: siteText.optional(),
 });
 
 export type Workshop = DeepReadonly<z.output<typeof workshopSchema>>;

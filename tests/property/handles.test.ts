@@ -54,7 +54,7 @@ function handlesOf(
 ): readonly { readonly handle: Handle; readonly seen: Seen | undefined }[] {
   const sketch = evaluateForm(form, values);
   const handles = sketch.ok ? (sketch.value.handles ?? []) : [];
-  return handles.flatMap((handle) =>
+  return handles.flatMap((handle): readonly { readonly handle: Handle; readonly seen: Seen | undefined }[] =>
     handle.of === 'part'
       ? [{ handle, seen: undefined }]
       : handle.views.map((view) => ({ handle, seen: VIEWS[view] })),

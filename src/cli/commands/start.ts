@@ -98,7 +98,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
     return fail(...[found, asked, shop].flatMap((each) => (each.ok ? [] : each.problems)));
   }
   const { form, text } = found.value;
-  const { units, tooling, paper, base } = shop.value;
+  const { units, tooling, paper, base, site } = shop.value;
   const size = options.paper === undefined ? ok(paper.size) : readPaperOption(options.paper, units.length);
   if (!size.ok) return size;
   const defaults = defaultParameters(form, units.length);
@@ -121,6 +121,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
     units,
     tooling,
     paper: { ...paper, size: size.value },
+    ...(site === undefined ? {} : { site }),
     ...(base === undefined
       ? {}
       : {
@@ -148,6 +149,7 @@ interface Outfit {
   readonly tooling: TypedTooling;
   readonly paper: TypedPaper;
   readonly base?: Design['base'];
+  readonly site?: string;
 }
 
 /** Units, tooling, paper and what bases are made of: of the workshop, or as usual. */
