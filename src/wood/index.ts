@@ -60,6 +60,17 @@ export { insertFindings } from './inserts/insert-findings.ts';
 export { insertPlan, usualInsert } from './inserts/insert-plan.ts';
 export type { LayCost, Layout, LayTask, SearchOptions } from './layout/api.ts';
 export { searchLayout, USUAL_STEPS } from './layout/search-layout.ts';
+export type {
+  Patch,
+  PatchPlace,
+  PatchPlaceFault,
+  PatchShape,
+  PatchTooling,
+  PatchWish,
+} from './mending/api.ts';
+export { checkPatchPlace, plugAt } from './mending/check-patch-place.ts';
+export { PATCH_CAUTIONS } from './mending/patch-findings.ts';
+export { planPatch, USUAL_SLENDERNESS } from './mending/plan-patch.ts';
 export { type BoardThatMoves, type MovingPart, movementOfParts } from './movement/movement-of-parts.ts';
 export type { Layer, LayerKind, Leaf, ResawPlan, ResawStack, Stretch } from './resaw/api.ts';
 export { backingNeeded, boardNeeded, mostDrift, mostLeaves, roughNeeded } from './resaw/needed.ts';
