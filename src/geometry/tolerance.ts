@@ -22,6 +22,12 @@ export const VERTEX_SNAP = 1e-8;
 export const CARRIER_TOLERANCE = 1e-9;
 
 /**
+ * What is cut off a parallel before it is crossed with others lies at least this much (mm) nearer to the source than the offset: the
+ * loose end must not be taken for the crossing that bounds the offset.
+ */
+export const TRIM_MARGIN = 1e-6;
+
+/**
  * Two edges of a boolean that cross farther than this (mm) from every end and every other crossing cross plainly, however the
  * last digits fall: ten times what may lie between an arc's ends and its circle.
  */

@@ -71,6 +71,9 @@ function isOn(edge: Edge, p: Vec): boolean {
     if (p.x < Math.min(edge.from.x, edge.to.x) - reach || p.x > Math.max(edge.from.x, edge.to.x) + reach) {
       return false;
     }
+    if (p.y < Math.min(edge.from.y, edge.to.y) - reach || p.y > Math.max(edge.from.y, edge.to.y) + reach) {
+      return false;
+    }
   }
   return nearestOnEdge(edge, p).distance <= POSITION_TOLERANCE;
 }

@@ -1,18 +1,14 @@
 import { narrowBoxes } from '../arrangement/narrow-boxes.ts';
 import { type Pieces, SHAPE } from '../arrangement/pieces.ts';
-import { buildBoxTree } from '../index-tree/box-tree.ts';
-import { searchDiscs } from '../index-tree/search-discs.ts';
+import { type BoxTree, buildBoxTree } from '../index-tree/box-tree.ts';
 
 /** What can be asked of the source. */
 export interface Nearness {
-  /** Is anything of it nearer to (x, y) than `limit` (mm)? */
-  readonly isCloser: (x: number, y: number, limit: number) => boolean;
-  /**
-   * Is one line of it, or one end of a piece, nearer than `limit` to both places? Then it is to all between them, being convex. May say no where an
-   * arc is.
-   */
-  readonly areBothCloser: (x0: number, y0: number, x1: number, y1: number, limit: number) => boolean;
+  /** The number of some piece of it that is nearer to (x, y) than `limit` (mm), or NOBODY. */
+  readonly nearerPiece: (x: number, y: number, limit: number) => number;
 }
+
+export const NOBODY = -1;
 
 /** Up to this many pieces going through all boxes is quicker than a tree. */
 const TREE_FROM = 48;
@@ -24,18 +20,14 @@ export function nearnessOf(source: Pieces): Nearness {
 function nearnessOfFew(source: Pieces): Nearness {
   const { count, boxes } = source;
   return {
-    isCloser: (x, y, limit) => {
-      if (!(limit > 0)) return false;
+    nearerPiece: (x, y, limit) => {
+      if (!(limit > 0)) return NOBODY;
       for (let i = 0, at = 0; i < count; i++, at += 4) {
         if (x - limit > boxes[at + 2]! || x + limit < boxes[at]!) continue;
         if (y - limit > boxes[at + 3]! || y + limit < boxes[at + 1]!) continue;
-        if (isCloser(source, i, x, y, limit)) return true;
+        if (isCloser(source, i, x, y, limit)) return i;
       }
-      return false;
-    },
-    areBothCloser: (x0, y0, x1, y1, limit) => {
-      for (let i = 0; i < count; i++) if (isBothCloser(source, i, x0, y0, x1, y1, limit)) return true;
-      return false;
+      return NOBODY;
     },
   };
 }
@@ -43,55 +35,54 @@ function nearnessOfFew(source: Pieces): Nearness {
 function nearnessInTree(source: Pieces): Nearness {
   const { count, boxes, owners, rings, x: atX, y: atY } = narrowBoxes(source);
   const tree = buildBoxTree(boxes, count, rings);
-  const discs = { x0: 0, y0: 0, x1: 0, y1: 0, radius: 0, least: 0, most: 0 };
-  const isOneCloser = (m: number): boolean => isCloser(source, owners[m]!, discs.x0, discs.y0, discs.radius);
-  const isOneBothCloser = (m: number): boolean =>
-    isBothCloser(source, owners[m]!, discs.x0, discs.y0, discs.x1, discs.y1, discs.radius);
-  const search = (
-    x0: number,
-    y0: number,
-    x1: number,
-    y1: number,
-    limit: number,
-    visit: (m: number) => boolean,
-  ): boolean => {
-    if (!(limit > 0)) return false;
-    const far = Math.sqrt((x0 - atX) * (x0 - atX) + (y0 - atY) * (y0 - atY));
-    discs.x0 = x0;
-    discs.y0 = y0;
-    discs.x1 = x1;
-    discs.y1 = y1;
-    discs.radius = limit;
-    discs.least = far - limit;
-    discs.most = far + limit;
-    return searchDiscs(tree, discs, visit);
-  };
+  // What was near one place is likely to be near the next as well.
+  let last = 0;
   return {
-    isCloser: (x, y, limit) => search(x, y, x, y, limit, isOneCloser),
-    areBothCloser: (x0, y0, x1, y1, limit) => search(x0, y0, x1, y1, limit, isOneBothCloser),
+    nearerPiece: (x, y, limit) => {
+      if (!(limit > 0)) return NOBODY;
+      if (isCloser(source, last, x, y, limit)) return last;
+      const far = rings.length === 0 ? 0 : Math.sqrt((x - atX) * (x - atX) + (y - atY) * (y - atY));
+      const found = searchTree(tree, source, owners, x, y, limit, far);
+      if (found !== NOBODY) last = found;
+      return found;
+    },
   };
 }
 
-/** Is piece i, if a line, or one end of it, nearer than the limit to both places? */
-function isBothCloser(
+/** Nodes still to be looked into; eight for each level at most. */
+const STACK = new Int32Array(256);
+
+/** Goes down to every box nearer than the limit until a piece is; `far` is the distance of the place from where rings are measured. */
+function searchTree(
+  { count, boxes, rings, children, stops }: BoxTree,
   source: Pieces,
-  i: number,
-  x0: number,
-  y0: number,
-  x1: number,
-  y1: number,
+  owners: Int32Array,
+  x: number,
+  y: number,
   limit: number,
-): boolean {
-  if (!(limit > 0)) return false;
-  if (source.turn[i] === 0) return isCloser(source, i, x0, y0, limit) && isCloser(source, i, x1, y1, limit);
-  const { shape } = source;
+  far: number,
+): number {
   const square = limit * limit;
-  for (let at = SHAPE * i; at <= SHAPE * i + 2; at += 2) {
-    const x = shape[at]!;
-    const y = shape[at + 1]!;
-    if ((x - x0) ** 2 + (y - y0) ** 2 < square && (x - x1) ** 2 + (y - y1) ** 2 < square) return true;
+  const ringed = rings.length > 0;
+  let depth = 0;
+  STACK[depth++] = children.length - 1;
+  while (depth > 0) {
+    const node = STACK[--depth]!;
+    const stop = stops[node - count]!;
+    for (let i = children[node]!, at = 4 * i; i < stop; i++, at += 4) {
+      const left = boxes[at]! - x;
+      const right = x - boxes[at + 2]!;
+      const dx = left > right ? left : right;
+      const below = boxes[at + 1]! - y;
+      const above = y - boxes[at + 3]!;
+      const dy = below > above ? below : above;
+      if (dx >= limit || dy >= limit || (dx > 0 && dy > 0 && dx * dx + dy * dy >= square)) continue;
+      if (ringed && (rings[2 * i]! >= far + limit || rings[2 * i + 1]! <= far - limit)) continue;
+      if (i >= count) STACK[depth++] = i;
+      else if (isCloser(source, owners[children[i]!]!, x, y, limit)) return owners[children[i]!]!;
+    }
   }
-  return false;
+  return NOBODY;
 }
 
 /** Is piece i nearer to (x, y) than the limit? */
@@ -115,12 +106,47 @@ function isCloser(source: Pieces, i: number, x: number, y: number, limit: number
     const aside = ux * py - uy * px;
     return aside * aside < limit * limit * size;
   }
+  if (isInSweep(source, i, x, y)) {
+    const qx = x - shape[at + 4]!;
+    const qy = y - shape[at + 5]!;
+    if (Math.abs(Math.sqrt(qx * qx + qy * qy) - shape[at + 6]!) < limit) return true;
+  }
+  return (x - x0) ** 2 + (y - y0) ** 2 < limit * limit || (x - x1) ** 2 + (y - y1) ** 2 < limit * limit;
+}
+
+/** Distance of (x, y) from piece i, mm. */
+export function distanceToPiece(source: Pieces, i: number, x: number, y: number): number {
+  const { shape } = source;
+  const at = SHAPE * i;
+  const x0 = shape[at]!;
+  const y0 = shape[at + 1]!;
+  const x1 = shape[at + 2]!;
+  const y1 = shape[at + 3]!;
+  const px = x - x0;
+  const py = y - y0;
+  if (source.turn[i] === 0) {
+    const ux = x1 - x0;
+    const uy = y1 - y0;
+    const along = ux * px + uy * py;
+    const size = ux * ux + uy * uy;
+    if (along > 0 && along < size) return Math.abs(ux * py - uy * px) / Math.sqrt(size);
+  }
+  const ends = Math.sqrt(Math.min(px * px + py * py, (x - x1) * (x - x1) + (y - y1) * (y - y1)));
+  if (source.turn[i] === 0 || !isInSweep(source, i, x, y)) return ends;
+  const qx = x - shape[at + 4]!;
+  const qy = y - shape[at + 5]!;
+  return Math.min(ends, Math.abs(Math.sqrt(qx * qx + qy * qy) - shape[at + 6]!));
+}
+
+/** Does an arc's centre see (x, y) between its ends? */
+function isInSweep({ shape, turn }: Pieces, i: number, x: number, y: number): boolean {
+  const at = SHAPE * i;
   const cx = shape[at + 4]!;
   const cy = shape[at + 5]!;
   const qx = x - cx;
   const qy = y - cy;
-  const inSweep =
-    turn * ((x0 - cx) * qy - (y0 - cy) * qx) >= 0 && turn * (qx * (y1 - cy) - qy * (x1 - cx)) >= 0;
-  if (inSweep && Math.abs(Math.sqrt(qx * qx + qy * qy) - shape[at + 6]!) < limit) return true;
-  return (x - x0) ** 2 + (y - y0) ** 2 < limit * limit || (x - x1) ** 2 + (y - y1) ** 2 < limit * limit;
+  return (
+    turn[i]! * ((shape[at]! - cx) * qy - (shape[at + 1]! - cy) * qx) >= 0 &&
+    turn[i]! * (qx * (shape[at + 3]! - cy) - qy * (shape[at + 2]! - cx)) >= 0
+  );
 }

@@ -9,7 +9,7 @@ import { loopsOf } from '../boolean/combine.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import { cullCrowded } from './cull-crowded.ts';
 import { mitreRegions } from './mitre-regions.ts';
-import { type Nearness, nearnessOf } from './nearness.ts';
+import { type Nearness, NOBODY, nearnessOf } from './nearness.ts';
 import { type LoopRange, rawOffset } from './raw-offset.ts';
 
 export interface OffsetOptions {
@@ -107,7 +107,7 @@ function tryOffset(
 ): Stitched {
   const reach = Math.abs(by);
   const parallels = rawOffset(source, ranges, by, nearness);
-  const { pieces: raw, touching } = cullCrowded(parallels, reach, nearness);
+  const { pieces: raw, touching } = cullCrowded(parallels, source, reach, nearness);
   const arrangement = arrange(raw, grain, grain === 1 ? touching : undefined);
   const stitched = stitch(arrangement, farChains(arrangement, reach, nearness));
   releasePieces(parallels);
@@ -121,12 +121,12 @@ function farChains({ slices, counts, chains }: Arrangement, reach: number, nearn
   for (let c = 0; c < chains.count; c++) {
     const step = chains.longest[c]!;
     const s = step >= 0 ? step : -1 - step;
-    const near = nearness.isCloser(
+    const near = nearness.nearerPiece(
       slices.middles[2 * s]!,
       slices.middles[2 * s + 1]!,
       reach - CARRIER_TOLERANCE,
     );
-    if (!near) keep[c] = counts[0][s]! > 0 === step >= 0 ? 1 : -1;
+    if (near === NOBODY) keep[c] = counts[0][s]! > 0 === step >= 0 ? 1 : -1;
   }
   return keep;
 }

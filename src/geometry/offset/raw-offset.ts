@@ -1,7 +1,8 @@
 import { filled } from '../arrangement/lists.ts';
 import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
-import type { Nearness } from './nearness.ts';
+import { type Nearness, NOBODY } from './nearness.ts';
+import { type Trimming, trimPiece } from './trim-piece.ts';
 
 /** Runs of source pieces that follow each other round a loop: from `from` up to, not including, `to`. */
 export interface LoopRange {
@@ -25,34 +26,40 @@ export function rawOffset(
 ): Pieces {
   const raw = newPieces(2 * source.count);
   for (const tag of source.tags) raw.tags.push(tag);
-  const trim: Trim = { raw, nearness, reach: Math.abs(by), longest: longestUntrimmed(source) };
-  for (const loop of loops) addRawLoop(source, trim, loop, by);
+  const rejecting = rejectingOf(source, raw, Math.abs(by), nearness);
+  for (const loop of loops) addRawLoop(source, rejecting, loop, by);
   return raw;
 }
 
+/** Edges of a source of so many are often much shorter than the offset. */
+const MANY = 200;
+/** Pieces longer than so many times the average edge of such a source are trimmed, since most of them will lie too near. */
+const LONG = 8;
+
 /** How raw pieces are thrown out that lie too near the source. */
-interface Trim {
-  readonly raw: Pieces;
-  readonly nearness: Nearness;
-  /** Size of the offset, mm. */
-  readonly reach: number;
-  /** Pieces longer than this (mm) are halved, to throw out what of them lies too near. */
+interface Rejecting extends Trimming {
+  /** Pieces longer than this (mm) are trimmed. */
   readonly longest: number;
 }
 
-/** Where edges are much shorter than the offset most of a join lies too near its neighbours; few edges are not worth it. */
-function longestUntrimmed({ count, shape }: Pieces): number {
-  if (count < 200) return Infinity;
-  let length = 0;
-  for (let at = 0; at < SHAPE * count; at += SHAPE) {
-    length += Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
+function rejectingOf(source: Pieces, result: Pieces, reach: number, nearness: Nearness): Rejecting {
+  const { count, shape } = source;
+  let longest = Number.POSITIVE_INFINITY;
+  if (count >= MANY) {
+    let length = 0;
+    for (let at = 0; at < SHAPE * count; at += SHAPE) {
+      const dx = shape[at + 2]! - shape[at]!;
+      const dy = shape[at + 3]! - shape[at + 1]!;
+      length += Math.sqrt(dx * dx + dy * dy);
+    }
+    longest = (LONG * length) / count;
   }
-  return (8 * length) / count;
+  return { result, source, nearness, reach, longest, finest: longest, coarse: longest };
 }
 
-/** Adds what of the line or arc (turn not 0, under half a turn) from p to q is not wholly too near the source. */
+/** Adds the line or arc (turn not 0, under half a turn) from p to q unless all of it is too near the source; of a long one, what is not. */
 function addFar(
-  trim: Trim,
+  rejecting: Rejecting,
   p: number,
   q: number,
   cx: number,
@@ -61,28 +68,26 @@ function addFar(
   turn: number,
   source: number,
 ): void {
-  const { raw } = trim;
-  const x0 = raw.vertices[2 * p]!;
-  const y0 = raw.vertices[2 * p + 1]!;
-  let mx = (x0 + raw.vertices[2 * q]!) / 2;
-  let my = (y0 + raw.vertices[2 * q + 1]!) / 2;
+  const { result, nearness, reach, longest } = rejecting;
+  const { vertices } = result;
+  const x0 = vertices[2 * p]!;
+  const y0 = vertices[2 * p + 1]!;
+  let mx = (x0 + vertices[2 * q]!) / 2;
+  let my = (y0 + vertices[2 * q + 1]!) / 2;
   if (turn !== 0) {
-    const size = radius / Math.hypot(mx - cx, my - cy);
+    const size = radius / Math.sqrt((mx - cx) * (mx - cx) + (my - cy) * (my - cy));
     mx = cx + (mx - cx) * size;
     my = cy + (my - cy) * size;
   }
-  const half = Math.hypot(x0 - mx, y0 - my);
-  if (trim.nearness.isCloser(mx, my, trim.reach - half - CARRIER_TOLERANCE)) return;
-  if (2 * half > trim.longest) {
-    const middle = addVertex(raw, mx, my);
-    addFar(trim, p, middle, cx, cy, radius, turn, source);
-    addFar(trim, middle, q, cx, cy, radius, turn, source);
-  } else if (turn === 0) addLine(raw, p, q, source, 0);
-  else addArc(raw, p, q, cx, cy, radius, turn, source, 0);
+  const half = Math.sqrt((x0 - mx) * (x0 - mx) + (y0 - my) * (y0 - my));
+  if (nearness.nearerPiece(mx, my, reach - half - CARRIER_TOLERANCE) !== NOBODY) return;
+  if (2 * half > longest) trimPiece(rejecting, { cx, cy, radius, turn, source, side: 0 }, p, q);
+  else if (turn === 0) addLine(result, p, q, source, 0);
+  else addArc(result, p, q, cx, cy, radius, turn, source, 0);
 }
 
-function addRawLoop(source: Pieces, trim: Trim, { from, to }: LoopRange, by: number): void {
-  const { raw, reach } = trim;
+function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRange, by: number): void {
+  const { result: raw, reach } = rejecting;
   const count = to - from;
   if (count === 0) return;
   const { vertices, ends, shape, turn } = source;
@@ -90,6 +95,7 @@ function addRawLoop(source: Pieces, trim: Trim, { from, to }: LoopRange, by: num
   // Where each parallel begins and ends.
   const starts = filled(count);
   const stops = filled(count);
+  const isSmoothAt = new Uint8Array(count);
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const after = k + 1 === count ? 0 : k + 1;
@@ -114,6 +120,7 @@ function addRawLoop(source: Pieces, trim: Trim, { from, to }: LoopRange, by: num
       raw.vertices[2 * p] = (ex + fx) / 2;
       raw.vertices[2 * p + 1] = (ey + fy) / 2;
       starts[after] = p;
+      isSmoothAt[after] = 1;
       continue;
     }
     const q = addVertex(raw, fx, fy);
@@ -122,7 +129,7 @@ function addRawLoop(source: Pieces, trim: Trim, { from, to }: LoopRange, by: num
     const parts = opposed ? sign * (bendOf(source, e) + bendOf(source, f)) <= 0 : sign * cross > 0;
     if (!parts) continue;
     const join = raw.tags.push(source.tags[source.source[e]!]!) - 1;
-    if (along > -0.9) addFar(trim, p, q, vx, vy, reach, sign, join);
+    if (along > -0.9) addFar(rejecting, p, q, vx, vy, reach, sign, join);
     else addArc(raw, p, q, vx, vy, reach, sign, join, 0);
   }
   for (let k = 0; k < count; k++) {
@@ -130,13 +137,18 @@ function addRawLoop(source: Pieces, trim: Trim, { from, to }: LoopRange, by: num
     const p = starts[k]!;
     const q = stops[k]!;
     if (p === q) continue;
+    // What goes on smoothly at both ends is seldom too near; if it is, its chain will be found to be.
+    const smooth = isSmoothAt[k] === 1 && isSmoothAt[k + 1 < count ? k + 1 : 0] === 1;
+    const at = SHAPE * e;
     if (turn[e] === 0) {
-      addFar(trim, p, q, 0, 0, 0, 0, source.source[e]!);
+      if (smooth) addLine(raw, p, q, source.source[e]!, 0);
+      else addFar(rejecting, p, q, 0, 0, 0, 0, source.source[e]!);
       continue;
     }
-    const radius = shape[SHAPE * e + 6]! + turn[e]! * by;
+    const radius = shape[at + 6]! + turn[e]! * by;
     if (radius <= VERTEX_SNAP) continue;
-    addFar(trim, p, q, shape[SHAPE * e + 4]!, shape[SHAPE * e + 5]!, radius, turn[e]!, source.source[e]!);
+    if (smooth) addArc(raw, p, q, shape[at + 4]!, shape[at + 5]!, radius, turn[e]!, source.source[e]!, 0);
+    else addFar(rejecting, p, q, shape[at + 4]!, shape[at + 5]!, radius, turn[e]!, source.source[e]!);
   }
 }
 
