@@ -1,3 +1,4 @@
+import { keptFor } from '../../core/index.ts';
 import {
   ANGLE_TOLERANCE,
   areaOfRegions,
@@ -36,7 +37,7 @@ const OUT: Vec3 = { x: 0, y: 0, z: 1 };
  * Every flat face that is left of a part: face side and back, the straight edges of its outline (those in one plane as one face), and its
  * cuts. Where a cut takes an edge exactly off its line, the face is the cut's.
  */
-export function facesOf(part: PlacedPart): readonly PartFace[] {
+export const facesOf: (part: PlacedPart) => readonly PartFace[] = keptFor((part) => {
   const made = (face: Omit<PartFace, 'plane' | 'frame'>, plane: Plane3): PartFace => ({
     ...face,
     plane: planeToWorld(part.frame, plane),
@@ -55,7 +56,7 @@ export function facesOf(part: PlacedPart): readonly PartFace[] {
     ...edges.map((face) => made(face, planeOf(face.own))),
     ...cuts.map(({ cut, face }) => made(face, cut.plane)),
   ];
-}
+});
 
 function faceSide({ face }: PlacedPart): Omit<PartFace, 'plane' | 'frame'> {
   const own = { origin: { x: 0, y: 0, z: 0 }, x: { x: 1, y: 0, z: 0 }, y: { x: 0, y: 1, z: 0 }, z: OUT };

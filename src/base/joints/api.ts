@@ -125,6 +125,7 @@ export interface Joint {
   /** Holes for a screw: through the first part, into the second. */
   readonly screw?: WoodScrew;
   readonly glue: GlueFacts;
+  /** Reckoned when first asked for. */
   readonly section?: JointSection;
   readonly findings: readonly Finding[];
 }

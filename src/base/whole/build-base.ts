@@ -1,4 +1,4 @@
-import { type Finding, ok, type Result } from '../../core/index.ts';
+import { type Finding, ok, once, type Result } from '../../core/index.ts';
 import type { DowelSize, LooseTenonSize, Wood } from '../../materials/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
 import type { Sketch } from '../../sketch/index.ts';
@@ -57,7 +57,10 @@ export interface BuiltBase {
   readonly findings: readonly Finding[];
 }
 
-/** Builds the base that a sketch places; fails where parts cannot be placed. */
+/**
+ * Builds the base that a sketch places; fails where parts cannot be placed. Saw settings, cut list, cauls and errors are reckoned when first
+ * asked for.
+ */
 export function buildBase(sketch: Sketch, options: BuildOptions): Result<BuiltBase> {
   const stood = standBase(sketch);
   if (!stood.ok) return stood;
@@ -80,36 +83,79 @@ export function buildBase(sketch: Sketch, options: BuildOptions): Result<BuiltBa
   const woodNames = Object.fromEntries(
     made.map((part) => [part.name, woodOf(drawnNames.get(part.members[0]!.part)!).name]),
   );
-  const cuts = made.map((part) => ({ part: part.name, cuts: cutsOfPart(part, options.saw) }));
   const glue = glueSteps(base.parts, joints.joints);
-  const standing =
-    options.solids === undefined
-      ? undefined
-      : standingUp(options.solids, base, joints.joints, {
-          woodOf: (part) => woodOf(part.drawn.name),
-          topWood: options.wood,
-          lengths,
-        });
-  return ok({
+  const cuts = once(() => made.map((part) => ({ part: part.name, cuts: cutsOfPart(part, options.saw) })));
+  const order = once(() => orderOfSettings(settingsOf(made, cuts())));
+  const list = once(() => cutList(made, (name) => woodNames[name]!, options.allowance));
+  const cauls = once(() => caulsOf(glue));
+  const errors = once(() => errorsOfBase(base, joints.joints));
+  const built: BuiltBase = {
     base,
     joints,
     made,
-    cuts,
-    order: orderOfSettings(settingsOf(made, cuts)),
-    list: cutList(made, (name) => woodNames[name]!, options.allowance),
+    get cuts() {
+      return cuts();
+    },
+    get order() {
+      return order();
+    },
+    get list() {
+      return list();
+    },
     glue,
-    cauls: caulsOf(glue),
-    errors: errorsOfBase(base, joints.joints),
-    ...(standing === undefined ? {} : { standing }),
+    get cauls() {
+      return cauls();
+    },
+    get errors() {
+      return errors();
+    },
     woodOf: woodNames,
     findings: [
       ...missedCuts(base.parts, lengths),
       ...kept,
       ...joints.findings,
       ...glueFindings(glue, joints.joints, lengths),
-      ...(standing?.findings ?? []),
     ],
+  };
+  return ok(options.solids === undefined ? built : addStanding(built, options.solids, options));
+}
+
+/** The same base with how it weighs and stands, and what is to be said of that. */
+export function addStanding(
+  built: BuiltBase,
+  solids: SolidKernel,
+  { wood, woods, lengths }: Pick<BuildOptions, 'wood' | 'woods' | 'lengths'>,
+): BuiltBase {
+  const { base, joints } = built;
+  const standing = standingUp(solids, base, joints.joints, {
+    woodOf: (part) => woods[part.drawn.name] ?? wood,
+    topWood: wood,
+    lengths,
   });
+  return {
+    base,
+    joints,
+    made: built.made,
+    get cuts() {
+      return built.cuts;
+    },
+    get order() {
+      return built.order;
+    },
+    get list() {
+      return built.list;
+    },
+    glue: built.glue,
+    get cauls() {
+      return built.cauls;
+    },
+    get errors() {
+      return built.errors;
+    },
+    standing,
+    woodOf: built.woodOf,
+    findings: [...built.findings, ...standing.findings],
+  };
 }
 
 /** Every end cut with the setting that it wants: of the first way the saw can make it, and of the other hand as well. */
