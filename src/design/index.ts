@@ -13,7 +13,6 @@ export { type HeldHandle, holdHandle } from './handles/hold-handle.ts';
 export { pullHeld, settleHeld } from './handles/pull-held.ts';
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
-export { linkParts } from './link/link-parts.ts';
 export { readLink } from './link/read-link.ts';
 export { type LengthDriver, lengthDrivers } from './measured-length/length-drivers.ts';
 export type { Memo } from './memo.ts';

@@ -4,6 +4,7 @@ import { formatAngle, formatLength, type LengthStyle } from '../measure/index.ts
 import type { PartFacts, PatternFacts, PatternPrint, PrintMeta } from '../print/index.ts';
 import type { KeyDimension, SketchedPart } from '../sketch/index.ts';
 import type { Computed, ComputedPattern } from './computed.ts';
+import { designLink } from './link/design-link.ts';
 
 /** A laid-out pattern with what its sheets say of the part. */
 export function printOf(
@@ -48,7 +49,7 @@ export function partFactsOf(
 }
 
 /** What the sheets say of the design, and the cautions for its tooling. */
-export function metaOf({ design, lengths, parts }: Computed): PrintMeta {
+export function metaOf({ design, grids, lengths, parts }: Computed): PrintMeta {
   const tooling = parts[0]?.routing.tooling;
   return {
     design: design.name,
@@ -56,6 +57,8 @@ export function metaOf({ design, lengths, parts }: Computed): PrintMeta {
     date: design.revision.date,
     lengths,
     cautions: tooling ? cautions(tooling, lengths) : [],
+    // With the grids that this very print is laid on.
+    link: designLink({ ...design, grids }, design.site),
   };
 }
 

@@ -103,6 +103,8 @@ export interface PrintMeta {
   readonly lengths: LengthStyle;
   /** Cautions printed on the first page, a sentence or two each. */
   readonly cautions: readonly string[];
+  /** A link that holds the design whole: printed as a square code, so that paper still knows its design. */
+  readonly link?: string;
 }
 
 /** One sheet of one pattern, by the names on paper. */

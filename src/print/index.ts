@@ -1,6 +1,6 @@
 export type * from './api.ts';
 export type { BookBlock, BookChapter, ShopBook } from './book/api.ts';
-export { bookRoom } from './book/lay-book.ts';
+export { bookPaper } from './book/lay-book.ts';
 export { renderShopBook } from './book/render-shop-book.ts';
 export { calibrate, type PaperAxis } from './calibrate.ts';
 export { calibrationBars, renderCalibrationSheet } from './calibration-sheet.ts';
@@ -9,3 +9,4 @@ export { planSheets } from './plan-sheets.ts';
 export { renderPatternPdf } from './render-pattern-pdf.ts';
 export { sheetDigests } from './sheet-digests.ts';
 export { sheetsAsTaped, type TapedSheet, type TapedSheets } from './sheets-as-taped.ts';
+export { linkParts } from './square-code/link-parts.ts';

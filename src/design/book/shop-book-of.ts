@@ -3,6 +3,7 @@ import { cautions } from '../../checks/index.ts';
 import { woodCalled } from '../../materials/index.ts';
 import type { BookChapter, ShopBook } from '../../print/index.ts';
 import type { Computed } from '../computed.ts';
+import { designLink } from '../link/design-link.ts';
 import { glueChapter, handChapter, topChapter } from './assembly-chapters.ts';
 import type { BookStyle } from './book-style.ts';
 import { jointsChapter } from './joints-chapter.ts';
@@ -42,12 +43,19 @@ export function shopBookOf(computed: Computed): ShopBook {
     handChapter(parts, built, style),
     standingChapter(built, style),
     errorsChapter(built, style),
+    designChapter(computed),
   ];
   return {
     title: design.name,
     about: `The shop book, in the order of work. Patterns at full size are printed beside it. What a maker of tools, local codes or licensed practice say goes before anything printed here.`,
     chapters: chapters.filter(({ blocks }) => blocks.length > 0),
   };
+}
+
+/** The design itself, so that it can be taken up again from this book alone. */
+function designChapter({ design, grids }: Computed): BookChapter {
+  const link = designLink({ ...design, grids }, design.site);
+  return { title: 'The design', newPage: false, blocks: [{ kind: 'link', link, design: design.name }] };
 }
 
 function findingsChapter({ findings }: Computed): BookChapter {

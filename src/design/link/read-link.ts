@@ -2,7 +2,7 @@ import { fail, type Problem, type Result } from '../../core/index.ts';
 import type { DesignFile } from '../read-design.ts';
 import { fromBase64url } from './base64url.ts';
 import { LINK_VERSION } from './design-link.ts';
-import { joinParts } from './link-parts.ts';
+import { joinParts } from './join-parts.ts';
 import { newer, unpackDesign } from './unpack-design.ts';
 
 /**

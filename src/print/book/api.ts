@@ -20,6 +20,8 @@ export type BookBlock =
     }
   /** A drawing whose millimetres are the paper's; drawn smaller only where it is larger than the page. */
   | { readonly kind: 'drawing'; readonly scene: Scene; readonly caption?: string }
+  /** A design's link as square codes, with words of what they are. */
+  | { readonly kind: 'link'; readonly link: string; readonly design: string }
   /** Lines to write on. */
   | { readonly kind: 'room'; readonly lines: number };
 

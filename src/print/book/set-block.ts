@@ -2,6 +2,7 @@ import { sceneToSvg } from '../../drawing/index.ts';
 import { type Vec, vec } from '../../geometry/index.ts';
 import { ACCENT, HAIR, PALE } from '../page/ink.ts';
 import { linesWithin, polyline, words } from '../page/items.ts';
+import { codeBlock } from '../square-code/code-block.ts';
 import type { BookBlock } from './api.ts';
 import { setTable } from './set-table.ts';
 import type { Strip } from './strip.ts';
@@ -27,6 +28,10 @@ export function setBlock(block: BookBlock, width: number, mostHeight: number): r
       return setTable(block.columns, block.rows, width);
     case 'drawing':
       return [drawingStrip(block, width, mostHeight)];
+    case 'link': {
+      const { height, draw } = codeBlock(block.link, block.design, width);
+      return [{ height, draw: (corner) => ({ items: draw(corner) }) }];
+    }
     case 'room':
       return Array.from({ length: block.lines }, () => ({
         height: ROOM_LINE,

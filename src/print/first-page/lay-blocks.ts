@@ -1,6 +1,7 @@
 import { type Box, vec } from '../../geometry/index.ts';
 import type { Paper, PatternPrint, PrintMeta } from '../api.ts';
 import type { PageItem } from '../page/ink.ts';
+import { codeBlock } from '../square-code/code-block.ts';
 import { type Block, fineColumns, paragraphs } from './block.ts';
 import { findingBlocks } from './findings.ts';
 import { lineKey } from './line-key.ts';
@@ -25,6 +26,13 @@ const FINDINGS_HEIGHT = 0.34;
 /** Share of the width that the left one of two columns of text takes. */
 const LEFT_SHARE = 0.54;
 
+/** What stands in the upper right corner of the first page and reaches into it, mm. */
+interface Corner {
+  readonly width: number;
+  /** Less than 0 where it does not reach so far. */
+  readonly height: number;
+}
+
 /** A column being filled: where it begins, and how far down it has come on which page. */
 interface Column {
   readonly x: number;
@@ -39,10 +47,15 @@ export function layBlocks(
   body: Box,
   print: PatternPrint,
   meta: PrintMeta,
-  calibration: Paper['calibration'],
+  {
+    calibration,
+    beside,
+  }: { readonly calibration: Paper['calibration']; readonly beside: Corner | undefined },
 ): PageItem[][] {
   const tries = BETWEEN.flatMap((between) =>
-    MAP_HEIGHTS.map((mapHeight) => layWithMap(body, print, meta, { calibration, mapHeight, between })),
+    MAP_HEIGHTS.map((mapHeight) =>
+      layWithMap(body, print, meta, { calibration, mapHeight, between, beside }),
+    ),
   );
   const laid =
     tries.find(({ pages }) => pages.length === 1) ?? tries.find(({ isSafe }) => isSafe) ?? tries[0]!;
@@ -63,18 +76,21 @@ function layWithMap(
     calibration,
     mapHeight,
     between,
+    beside,
   }: {
     readonly calibration: Paper['calibration'];
     readonly mapHeight: number;
     readonly between: number;
+    readonly beside: Corner | undefined;
   },
 ): Laid {
   const { plan, pattern, facts } = print;
-  const [found, ...foundToo] = findingBlocks(facts, whole.maxX - whole.minX, {
+  const [found, ...foundToo] = findingBlocks(facts, whole.maxX - whole.minX - (beside?.width ?? 0), {
     first: FINDINGS_HEIGHT * (whole.maxY - whole.minY),
     further: whole.maxY - whole.minY,
   });
-  const body = found === undefined ? whole : { ...whole, maxY: whole.maxY - found.height - between };
+  const above = Math.max(found === undefined ? 0 : found.height + between, beside?.height ?? 0);
+  const body = { ...whole, maxY: whole.maxY - above };
   const width = body.maxX - body.minX;
   const height = body.maxY - body.minY;
   const shape = shapeOfMap(plan);
@@ -98,7 +114,12 @@ function layWithMap(
     put(sheetMap(plan, pattern, isWide ? width : leftWidth, mapHeight * height), leftColumn);
     if (isWide) rightColumn.y = leftColumn.y;
   }
+  const code =
+    meta.link === undefined || beside !== undefined
+      ? undefined
+      : codeBlock(meta.link, meta.design, rightWidth);
   const blocks = [
+    code,
     checkTable(pattern, meta.lengths, rightWidth),
     factTable(facts, rightWidth),
     toolTable(pattern, rightWidth),

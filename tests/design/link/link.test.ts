@@ -4,16 +4,10 @@ import { deflateSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import dictionaries from '../../../shared/links/dictionaries.json';
 import { sha256 } from '../../../src/core/index.ts';
-import {
-  type Design,
-  designLink,
-  linkParts,
-  readDesign,
-  readLink,
-  writeDesign,
-} from '../../../src/design/index.ts';
+import { type Design, designLink, readDesign, readLink, writeDesign } from '../../../src/design/index.ts';
 import { fromBase64url, toBase64url } from '../../../src/design/link/base64url.ts';
 import { packDesign } from '../../../src/design/link/pack-design.ts';
+import { linkParts } from '../../../src/print/index.ts';
 import { sampleDesign } from '../sample-design.ts';
 
 const DEMO = new URL('../../../demo/', import.meta.url);
