@@ -4,7 +4,7 @@ import { loadSolids, type SolidKernel } from '../../base/index.ts';
 import { type Design, openSession, type Wanted } from '../../design/index.ts';
 import type { Answering } from './answers/answering.ts';
 import { ANSWERS } from './answers/index.ts';
-import { isEarly, viewsWanted } from './answers/wanted.ts';
+import { isEarly, isLast, viewsWanted } from './answers/wanted.ts';
 import { DEEDS } from './deeds/index.ts';
 import { nextTask } from './next-task.ts';
 import type { AskedQuestion, FromWorker, ToWorker } from './protocol.ts';
@@ -87,7 +87,8 @@ async function answer(asked: Asked): Promise<void> {
   });
   if (!early) return;
   if (pull?.end === false) return;
-  const late = await answerFrom(asked, design, questions, { views, standing: false });
+  const soon = questions.filter((each) => !isLast(each));
+  const late = await answerFrom(asked, design, soon, { views, standing: false });
   if (!late) return;
   scope.postMessage({ kind: 'settled', turn, whole: false });
   if (!(await quiet(asked))) return;
@@ -114,7 +115,12 @@ async function answerFrom(
   if (outcome.kind === 'abandoned' || newest !== asked) return false;
   const { result } = outcome;
   const problems = result.ok ? [] : result.problems;
-  const from: Answering = { design, computed: result.ok ? result.value : undefined, problems };
+  const from: Answering = {
+    design,
+    computed: result.ok ? result.value : undefined,
+    problems,
+    ...(solids && { solids }),
+  };
   scope.postMessage({ kind: 'computed', turn: asked.turn, problems });
   for (const { key, question, options } of questions) {
     const found = (ANSWERS[question] as Answer)(from, options);

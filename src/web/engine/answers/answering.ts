@@ -1,3 +1,4 @@
+import type { SolidKernel } from '../../../base/index.ts';
 import type { Problem } from '../../../core/index.ts';
 import type { Computed, Design } from '../../../design/index.ts';
 
@@ -6,6 +7,8 @@ export interface Answering {
   readonly design: Design;
   readonly computed: Computed | undefined;
   readonly problems: readonly Problem[];
+  /** Once they are loaded. */
+  readonly solids?: SolidKernel;
 }
 
 const made = new WeakMap<object, Map<string, unknown>>();

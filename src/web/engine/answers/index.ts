@@ -2,12 +2,14 @@ import { book } from './book.ts';
 import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
+import { meshes } from './meshes.ts';
 import { parts } from './parts.ts';
 import { pattern } from './pattern.ts';
 import { picture } from './picture.ts';
 import { routing } from './routing.ts';
 import { sheetCount } from './sheet-count.ts';
 import { patternList, patternScene, sheets } from './sheets.ts';
+import { thumbnail } from './thumbnail.ts';
 
 /**
  * Every question that a screen may ask, by name: a function of what the engine found, that gives plain data for the page. A new question
@@ -17,10 +19,12 @@ export const ANSWERS = {
   findings,
   form,
   handles,
+  meshes,
   parts,
   pattern,
   picture,
   sheetCount,
+  thumbnail,
   book,
   patternList,
   patternScene,

@@ -7,6 +7,11 @@ const EARLY: ReadonlySet<Question> = new Set(['form', 'picture', 'findings', 'pa
 
 export const isEarly = ({ question }: AskedQuestion): boolean => EARLY.has(question);
 
+/** What nobody waits for: answered once the maker is still for a moment. */
+const LAST: ReadonlySet<Question> = new Set(['thumbnail', 'meshes']);
+
+export const isLast = ({ question }: AskedQuestion): boolean => LAST.has(question);
+
 /** The views of the base that the questions ask for. */
 export function viewsWanted(questions: readonly AskedQuestion[]): NonNullable<Wanted['views']> {
   const sides = questions.flatMap(({ question, options }): readonly BaseView[] => {

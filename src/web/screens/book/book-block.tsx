@@ -24,6 +24,8 @@ export function BookBlock({ block }: { readonly block: ScreenBlock }) {
       return <BookDrawing {...block} />;
     case 'contents':
       return null;
+    case 'link':
+      return <p class="design-link">{block.link}</p>;
     case 'room':
       return <div class="writing-room" style={{ height: `${1.8 * block.lines}rem` }} />;
     default:
