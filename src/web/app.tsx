@@ -1,3 +1,4 @@
+import { Banner } from './frame/banner.tsx';
 import { Notes } from './frame/notes.tsx';
 import { TopStrip } from './frame/top-strip.tsx';
 import { ScreenOf } from './screens/screen-of.tsx';
@@ -9,7 +10,7 @@ import { words } from './words/en.ts';
 /** The page: what stands always in view (order of work, undo, findings) round the screen that is shown. */
 export function App() {
   const name = screen.value;
-  const isWork = name !== 'designs';
+  const isWork = name !== 'designs' && name !== 'own-shape';
   return (
     <div class={`page page-${name}`}>
       <button type="button" class="skip" onClick={toMain}>
@@ -20,6 +21,7 @@ export function App() {
         {begun.value ? <ScreenOf name={name} /> : <p class="waiting">{words.loading}</p>}
       </main>
       {isWork && design.value !== undefined ? <Notes /> : null}
+      <Banner />
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Finding, Problem } from '../../core/index.ts';
 import { problems, progress } from '../engine/engine.ts';
 import { useAnswer } from '../engine/use-answer.ts';
@@ -14,14 +15,21 @@ const said = words.notes;
 export function Notes() {
   const findings = useAnswer('findings') ?? [];
   const wrong = problems.value;
+  // On a phone they are one line until they are opened.
+  const [isOpen, setOpen] = useState(false);
   return (
-    <aside class={`notes ${progress.value}`} aria-label={said.title}>
+    <aside class={`notes ${progress.value} ${isOpen ? '' : 'is-closed'}`} aria-label={said.title}>
       <header>
         <h2>{said.title}</h2>
         <p class="tally">{wrong.length > 0 ? said.unusable : tallyOf(findings)}</p>
         <p class="progress" role="status">
           {progress.value === 'reckoning' ? words.reckoning : progress.value === 'settled' ? words.later : ''}
         </p>
+        <span class="open-notes">
+          <Button look="quiet" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
+            {isOpen ? said.close : said.open}
+          </Button>
+        </span>
       </header>
       {wrong.length > 0 ? <p class="hint">{said.unusableHelp}</p> : null}
       <ul class="findings">

@@ -1,14 +1,23 @@
 import { signal } from '@preact/signals';
 import { lastInHand, refreshDesigns, takeInHand } from './designs.ts';
 import { show } from './screen.ts';
+import { keepThumbnails } from './thumbnails.ts';
 
 /** Is everything read that the browser keeps? */
 export const begun = signal(false);
+/** Does the browser keep anything at all? */
+export const keepsNothing = signal(false);
 
 /** Takes up what was in hand last; who is new is shown the forms. */
 export async function begin(): Promise<void> {
-  await refreshDesigns();
-  const last = await lastInHand();
-  if (last === undefined || !(await takeInHand(last))) show('designs');
+  try {
+    await refreshDesigns();
+    const last = await lastInHand();
+    if (last === undefined || !(await takeInHand(last))) show('designs');
+    keepThumbnails();
+  } catch {
+    keepsNothing.value = true;
+    show('designs');
+  }
   begun.value = true;
 }

@@ -45,6 +45,15 @@ export async function openDesign(stored: StoredDesign): Promise<boolean> {
   return true;
 }
 
+/** Takes a design in hand that the browser cannot keep: it lives as long as the page. */
+export function holdUnkept(held: Design): void {
+  batch(() => {
+    preview.value = [];
+    open.value = { id: crypto.randomUUID(), kept: startLog(held), waiting: [] };
+    unkept.value = 'broken';
+  });
+}
+
 /** Lays the design in hand aside. */
 export function closeDesign(): void {
   open.value = undefined;

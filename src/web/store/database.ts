@@ -18,18 +18,17 @@ export interface StoredDesign {
   readonly deleted?: string;
 }
 
-/** A picture in a few path strings: SVG path data in a view box of its own. */
+/** A small picture: SVG path data in a view box of its own. */
 export interface Thumbnail {
   readonly box: string;
-  readonly visible: string;
-  readonly top: string;
+  readonly data: string;
 }
 
-/** The text of a file that could not be taken in, kept as it came. */
+/** A file that could not be taken in, kept as it came. */
 export interface KeptFile {
   readonly id: string;
   readonly name: string;
-  readonly text: string;
+  readonly file: Blob;
   readonly time: string;
   readonly why: string;
 }

@@ -11,8 +11,8 @@ export async function storedDesign(id: string): Promise<StoredDesign | undefined
   return (await database()).get('designs', id);
 }
 
-/** Puts a new design into the list and gives its identity there. */
-export async function storeDesign(design: Design): Promise<StoredDesign> {
+/** Puts a new design into the list and gives its place there. */
+export async function storeDesign(design: Design, thumbnail?: Thumbnail): Promise<StoredDesign> {
   const time = new Date().toISOString();
   const stored: StoredDesign = {
     id: crypto.randomUUID(),
@@ -21,47 +21,42 @@ export async function storeDesign(design: Design): Promise<StoredDesign> {
     made: time,
     changed: time,
     base: design,
+    ...(thumbnail === undefined ? {} : { thumbnail }),
   };
   await (await database()).put('designs', stored);
   return stored;
 }
 
-type Listed = Partial<Pick<StoredDesign, 'name'>> & {
+/** What the list shows of a design; `deleted: undefined` brings it back. */
+interface Listed {
+  readonly name?: string;
   readonly thumbnail?: Thumbnail;
   readonly deleted?: string | undefined;
-};
+}
 
 /** Changes what the list shows of a design. */
 export async function relistDesign(id: string, listed: Listed): Promise<void> {
   const db = await database();
   const transaction = db.transaction('designs', 'readwrite');
   const before = await transaction.store.get(id);
-  if (before !== undefined) await transaction.store.put(withListed(before, listed));
-  await transaction.done;
-}
-
-function withListed(before: StoredDesign, listed: Listed): StoredDesign {
-  const { deleted: _, ...others } = { ...before, ...listed };
-  const deleted = 'deleted' in listed ? listed.deleted : before.deleted;
-  return deleted === undefined ? others : { ...others, deleted };
-}
-
-/** Takes a design out of the browser with its whole log. */
-export async function forgetDesign(id: string): Promise<void> {
-  const db = await database();
-  const transaction = db.transaction(['designs', 'changes'], 'readwrite');
-  await transaction.objectStore('designs').delete(id);
-  await transaction.objectStore('changes').delete(IDBKeyRange.bound([id, 0], [id, Number.MAX_SAFE_INTEGER]));
+  if (before !== undefined) {
+    const { deleted, ...others } = { ...before, ...listed };
+    await transaction.store.put(deleted === undefined ? others : { ...others, deleted });
+  }
   await transaction.done;
 }
 
 /** Keeps a file that cannot be used, as it came. */
-export async function keepFile(file: Omit<KeptFile, 'id' | 'time'>): Promise<KeptFile> {
+export async function keepFile(file: Omit<KeptFile, 'id' | 'time'>): Promise<void> {
   const kept = { ...file, id: crypto.randomUUID(), time: new Date().toISOString() };
   await (await database()).put('kept', kept);
-  return kept;
 }
 
 export async function keptFiles(): Promise<readonly KeptFile[]> {
-  return (await database()).getAll('kept');
+  const all = await (await database()).getAll('kept');
+  return all.toSorted((a, b) => b.time.localeCompare(a.time));
+}
+
+export async function forgetFile(id: string): Promise<void> {
+  await (await database()).delete('kept', id);
 }

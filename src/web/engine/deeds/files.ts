@@ -11,3 +11,8 @@ export function readFile({ text, name }: { readonly text: string; readonly name:
 export function writeFile(design: Design): string {
   return writeDesign(design);
 }
+
+/** Is a design that a browser has kept one that this version of the program can read? */
+export function checkStored(design: Design): boolean {
+  return readDesign(JSON.stringify(design), design.name).ok;
+}

@@ -1,10 +1,11 @@
-import { readFile, writeFile } from './files.ts';
+import { checkStored, readFile, writeFile } from './files.ts';
 import { beginDesign, listForms } from './forms.ts';
 import { calibrate, layPattern, listPapers, readBars } from './sheets.ts';
 
 /** What the page may have done in the worker, by name; `engineDo` asks for it. A new one is a file here and a line in this list. */
 export const DEEDS = {
   beginDesign,
+  checkStored,
   listForms,
   readFile,
   writeFile,

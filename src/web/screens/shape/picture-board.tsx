@@ -39,12 +39,16 @@ export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
     return () => watcher.disconnect();
   }, []);
   return (
-    <div class="board" ref={board}>
-      {room === undefined ? null : (
-        <Shown of={of} room={room} times={times} onZoom={setTimes} edited={edited} onEdit={setEdited} />
-      )}
-      <Readout />
-      <TitleBlock />
+    <div class="board">
+      <div class="board-drawing" ref={board}>
+        {room === undefined ? null : (
+          <Shown of={of} room={room} times={times} onZoom={setTimes} edited={edited} onEdit={setEdited} />
+        )}
+      </div>
+      <div class="board-foot">
+        <Readout />
+        <TitleBlock />
+      </div>
     </div>
   );
 }

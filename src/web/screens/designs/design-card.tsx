@@ -1,0 +1,71 @@
+import { useState } from 'preact/hooks';
+import { currentId } from '../../state/current.ts';
+import { saveDesign } from '../../state/design-files.ts';
+import { asItIs, copyDesign, renameDesign, setDeleted, takeInHand } from '../../state/designs.ts';
+import { show } from '../../state/screen.ts';
+import type { StoredDesign } from '../../store/database.ts';
+import { Button } from '../../ui/button.tsx';
+import { words } from '../../words/en.ts';
+
+const said = words.designs;
+
+/** One design of the list: its picture and name take it up; beside them what else can be done with it. */
+export function DesignCard({ stored }: { readonly stored: StoredDesign }) {
+  const [isNaming, setNaming] = useState(false);
+  const { id, name, thumbnail, changed } = stored;
+  const open = async (): Promise<void> => {
+    if (await takeInHand(id)) show('shape');
+  };
+  return (
+    <li class="card">
+      <button type="button" class="card-open" aria-label={said.open(name)} onClick={() => void open()}>
+        <svg class="thumbnail" viewBox={thumbnail?.box ?? '0 0 4 3'} aria-hidden="true">
+          <path d={thumbnail?.data ?? ''} />
+        </svg>
+        {isNaming ? null : <strong>{name}</strong>}
+        <small>{currentId.value === id ? said.inHand : said.changed(changed.slice(0, 10))}</small>
+      </button>
+      {isNaming ? <NameField stored={stored} onDone={() => setNaming(false)} /> : null}
+      <div class="actions">
+        <Button look="quiet" onClick={() => setNaming(!isNaming)}>
+          {said.rename}
+        </Button>
+        <Button look="quiet" onClick={() => void copyDesign(stored)}>
+          {said.copy}
+        </Button>
+        <Button
+          look="quiet"
+          aria-label={said.saveAll(name)}
+          onClick={() => void asItIs(stored).then(saveDesign)}
+        >
+          {said.save}
+        </Button>
+        <Button look="quiet" onClick={() => void setDeleted(id, true)}>
+          {said.remove}
+        </Button>
+      </div>
+    </li>
+  );
+}
+
+function NameField({ stored, onDone }: { readonly stored: StoredDesign; readonly onDone: () => void }) {
+  const take = (typed: string): void => {
+    const name = typed.trim();
+    if (name !== '' && name !== stored.name) void renameDesign(stored.id, name);
+    onDone();
+  };
+  return (
+    <input
+      type="text"
+      aria-label={said.name}
+      maxLength={80}
+      defaultValue={stored.name}
+      ref={(field) => field?.focus()}
+      onBlur={(event) => take(event.currentTarget.value)}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') take(event.currentTarget.value);
+        if (event.key === 'Escape') onDone();
+      }}
+    />
+  );
+}
