@@ -12,5 +12,7 @@ const QUARTERS = /^\s*(\d{1,2})\s*\/\s*4\s*$/;
  */
 export function parseQuarters(text: string, options: { readonly unit: LengthUnit }): Result<number> {
   const quarters = QUARTERS.exec(text)?.[1];
-  return quarters === undefined ? parseLength(text, options) : ok((Number(quarters) / 4) * MM_PER.in);
+  if (quarters === undefined) return parseLength(text, options);
+  // Whole hundredths of a millimetre, free of the last bit of the division.
+  return ok(Math.round(Number(quarters) * 25 * MM_PER.in) / 100);
 }
