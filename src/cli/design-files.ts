@@ -5,6 +5,7 @@ import {
   type Computed,
   type ComputeOptions,
   compute,
+  computeWithCures,
   type Design,
   type DesignFile,
   placeProblems,
@@ -27,6 +28,12 @@ export function computeInFile(
   options?: ComputeOptions,
 ): Result<Computed> {
   const computed = compute(design, options);
+  return computed.ok ? computed : { ok: false, problems: placeProblems(source, computed.problems) };
+}
+
+/** The same, with a figure to set beside what stops the design. */
+export function curesInFile({ source, design }: DesignFile, options?: ComputeOptions): Result<Computed> {
+  const computed = computeWithCures(design, options);
   return computed.ok ? computed : { ok: false, problems: placeProblems(source, computed.problems) };
 }
 

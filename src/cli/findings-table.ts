@@ -20,7 +20,8 @@ export function findingsTable({ findings, lengths, parts }: Computed, width: num
       { head: 'limit', cell: ({ limit }) => (limit ? quantityWords(limit, lengths) : ''), align: 'right' },
       {
         head: 'finding',
-        cell: ({ message, cure }) => (cure === undefined ? message : `${message} ${cure}`),
+        cell: ({ message, cure, set }) =>
+          [message, cure, set && `${set.words} would do.`].filter((each) => each !== undefined).join(' '),
         wrapped: true,
       },
     ],

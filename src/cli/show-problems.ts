@@ -7,7 +7,8 @@ export function showProblems(terminal: Terminal, problems: readonly Problem[]): 
   return problems.some(({ code }) => code === 'write.refused') ? EXIT.unwritten : EXIT.unusable;
 }
 
-function problemLine({ file, line, column, message }: Problem): string {
+function problemLine({ file, line, column, message, set }: Problem): string {
+  const words = set === undefined ? message : `${message.replace(/\.$/, '')}. ${set.words} would do.`;
   const place = [file, line, column].filter((step) => step !== undefined).join(':');
-  return place ? `${place}: ${message}` : message;
+  return place ? `${place}: ${words}` : words;
 }

@@ -10,5 +10,8 @@ export function ofTypedParameter(problem: Problem, names: readonly string[]): Pr
   if (message.endsWith('?')) return rest;
   const expected = rest.code === 'parameter.unknown' ? `one of: ${names.join(', ')}` : rest.expected;
   const isSaid = expected === undefined || message.includes(expected);
-  return { ...rest, message: isSaid ? `${message}.` : `${message}; expected ${expected}.` };
+  return {
+    ...rest,
+    message: isSaid ? `${message.replace(/\.$/, '')}.` : `${message}; expected ${expected}.`,
+  };
 }

@@ -65,6 +65,7 @@ function strangeParts({ measured, cut, base }: Design, sketch: Sketch): readonly
   const names = sketch.parts.map(({ name }) => name);
   const asked = [
     ...Object.keys(measured.thickness ?? {}).map((name) => ({ name, path: `measured.thickness.${name}` })),
+    ...Object.keys(measured.length ?? {}).map((name) => ({ name, path: `measured.length.${name}` })),
     ...Object.keys(cut ?? {}).map((name) => ({ name, path: `cut.${name}` })),
     ...Object.keys(base?.woods ?? {}).map((name) => ({ name, path: `base.woods.${name}` })),
   ];

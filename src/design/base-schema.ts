@@ -51,11 +51,13 @@ export const baseSchema = strictObject({
 
 const typedValue = z.union([z.string().max(64), z.number(), z.boolean()]);
 
-/** What the wood really came to: instead of a parameter as decided, and instead of a part's thickness in the form. */
+/** What the wood really came to: instead of a parameter as decided, and instead of a part's thickness or length in the form. */
 export const measuredSchema = strictObject({
   parameters: z.record(nameText, typedValue).optional(),
   /** By the form's name of the part. */
   thickness: z.record(nameText, typedLength).optional(),
+  /** Along the grain from long point to long point, tenons left out, by the form's name of the part; the parameter named gives way. */
+  length: z.record(nameText, strictObject({ length: typedLength, by: nameText })).optional(),
 });
 
 /** Parts cut already, by the form's name, with the figures that they were cut to: they keep their shape whatever changes later. */

@@ -132,7 +132,7 @@ function partsIn(
 ): Result<PartsOfDesign> {
   const cut = new Map<string, Sketch>();
   for (const [part, decided] of Object.entries(design.cut ?? {})) {
-    const then = sketchIn(design, memo, withOwnThickness(decided, part, design));
+    const then = sketchIn(design, memo, asTheWoodIs(decided, part, design));
     if (!then.ok) {
       return fail(...then.problems.map((problem) => ({ ...problem, path: `cut.${part}` })));
     }
@@ -152,12 +152,19 @@ function partsIn(
   return remember(memo, { stage: 'base', inputs }, () => partsOfDesign(design, sketch, tooling, cut, solids));
 }
 
-/** The thickness measured on a part that is cut is that of the very wood, whenever it was measured. */
-function withOwnThickness(decided: Decided, part: string, { measured }: Design): Decided {
-  const own = measured.thickness?.[part];
-  if (own === undefined) return decided;
-  const thickness = { ...decided.measured.thickness, [part]: own };
-  return { ...decided, measured: { ...decided.measured, thickness } };
+/** What was measured on a part that is cut is so of the very wood, whenever it was measured. */
+function asTheWoodIs(decided: Decided, part: string, { measured }: Design): Decided {
+  const [thickness, length] = [measured.thickness?.[part], measured.length?.[part]];
+  if (thickness === undefined && length === undefined) return decided;
+  const then = decided.measured;
+  return {
+    ...decided,
+    measured: {
+      ...then,
+      ...(thickness !== undefined && { thickness: { ...then.thickness, [part]: thickness } }),
+      ...(length !== undefined && { length: { ...then.length, [part]: length } }),
+    },
+  };
 }
 
 function sketchIn(design: Design, memo: Memo, decided: Decided = design): Result<Sketch> {

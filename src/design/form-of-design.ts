@@ -9,6 +9,7 @@ import {
 } from '../sketch/index.ts';
 import type { Design } from './design-schema.ts';
 import { lengthStyleOf } from './length-style.ts';
+import { withMeasuredLengths } from './measured-length/with-measured-lengths.ts';
 import { nameParameters } from './parameters-behind.ts';
 import { measureReader } from './typed-measures.ts';
 
@@ -43,7 +44,10 @@ function differs(key: 'name' | 'version', stated: string | number, own: string |
 /** What parameters are to be and what the wood really came to, as typed: of a design, or as it was when a part was cut. */
 export type Decided = Pick<Design, 'parameters' | 'measured'>;
 
-/** The parameters in force, in internal units: as measured, otherwise as decided. Problem paths begin with `parameters` or `measured`. */
+/**
+ * The parameters in force, in internal units: as measured, as lengths that were measured ask for, otherwise as decided. Problem paths begin with `parameters`
+ * or `measured`.
+ */
 export function valuesOfDesign(
   design: Design,
   form: Form,
@@ -51,7 +55,12 @@ export function valuesOfDesign(
 ): Result<Readonly<Record<string, ParameterValue>>> {
   const own = measured.parameters ?? {};
   const read = inDesign(readParameterValues(form, { ...parameters, ...own }, { unit: design.units.length }));
-  if (read.ok) return read;
+  if (read.ok) {
+    const thickness = thicknessOfDesign(design, { parameters, measured });
+    return thickness.ok
+      ? withMeasuredLengths(design, form, read.value, measured, thickness.value)
+      : thickness;
+  }
   return fail(
     ...read.problems.map((problem) => {
       const name = /^parameters\.(.+)$/.exec(problem.path ?? '')?.[1];

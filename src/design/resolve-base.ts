@@ -54,11 +54,17 @@ function readLists(
   const reader = measureReader(unit);
   const lists = {
     ...(looseTenons && {
-      looseTenons: looseTenons.map(({ thickness, width, length }, at) => ({
-        thickness: reader.length(thickness, `base.looseTenons.${at}.thickness`, SIZES),
-        width: reader.length(width, `base.looseTenons.${at}.width`, SIZES),
-        length: reader.length(length, `base.looseTenons.${at}.length`, SIZES),
-      })),
+      looseTenons: looseTenons.map((typed, at) => {
+        const thickness = reader.length(typed.thickness, `base.looseTenons.${at}.thickness`, SIZES);
+        // Its edges are rounded: narrower than thick is no tenon, but figures in the wrong order.
+        const widths = { ...SIZES, least: Number.isNaN(thickness) ? SIZES.least : thickness };
+        const width = reader.length(typed.width, `base.looseTenons.${at}.width`, widths);
+        return {
+          thickness,
+          width,
+          length: reader.length(typed.length, `base.looseTenons.${at}.length`, SIZES),
+        };
+      }),
     }),
     ...(dowels && {
       dowels: dowels.map(({ diameter, length }, at) => ({

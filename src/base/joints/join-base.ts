@@ -9,11 +9,12 @@ import type { BaseJoints, Joint, Pocket } from './api.ts';
 import { halvedJoint } from './halved-joint.ts';
 import { insertJoint } from './insert-joint.ts';
 import type { JointPair, MadeJoint } from './joint-pair.ts';
+import { type JoinedPlaces, keptApart } from './kept-apart.ts';
 import { meetingsOfJoints } from './meetings.ts';
 import { missedBy } from './missed-by.ts';
 import { plainJoint } from './plain-joint.ts';
 import { sectionOfJoint } from './section-of-joint.ts';
-import { type JointOptions, type Shop, shopOf } from './shop.ts';
+import { type JointOptions, type Shop, shopOf, withShorter } from './shop.ts';
 import { tenonJoint } from './tenon-joint.ts';
 
 /**
@@ -32,10 +33,13 @@ export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJo
   const faces = remembered((part: PlacedPart) =>
     withoutPockets(facesOf(part), part.drawn.thickness, pocketsOf(part.id)),
   );
-  const all = base.joints.map(
-    (sketch) =>
-      halved.find((done) => done.sketch === sketch) ??
-      joinPlaces(base, sketch, (id, a, b) => joinPair(id, sketch, a, b, shop, faces)),
+  const join = (sketch: JointSketch, own: Shop): JoinedPlaces =>
+    halved.find((done) => done.sketch === sketch) ??
+    joinPlaces(base, sketch, (id, a, b) => joinPair(id, sketch, a, b, own, faces));
+  const all = keptApart(
+    base.joints.map((sketch) => join(sketch, shop)),
+    (each) => meetingsOfJoints(base.parts, each, shop),
+    (sketch, shorterThan) => join(sketch, withShorter(shop, shorterThan)),
   );
   const joints = all.flatMap((done) => done.joints);
   const findings = all.flatMap(({ sketch, pairs, joints: made }) =>
@@ -48,12 +52,6 @@ export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJo
 
 type Faces = (part: PlacedPart) => readonly PartFace[];
 type Pair = readonly [PlacedPart, PlacedPart];
-
-interface JoinedPlaces {
-  readonly sketch: JointSketch;
-  readonly pairs: readonly Pair[];
-  readonly joints: readonly Joint[];
-}
 
 const pocketsIn = (halved: readonly JoinedPlaces[], part: string): readonly Pocket[] =>
   halved

@@ -71,6 +71,17 @@ export function shopOf(options: JointOptions, pocketsOf: Shop['pocketsOf'] = () 
   };
 }
 
+/** The same shop with loose tenons and dowels shorter than this alone, mm. */
+export function withShorter(shop: Shop, than: number): Shop {
+  const isShorter = ({ length }: { readonly length: number }): boolean => length < than - 1e-6;
+  return {
+    ...shop,
+    looseTenons: shop.looseTenons.filter(isShorter),
+    dowels: shop.dowels.filter(isShorter),
+    laidOut: rememberedLayouts(),
+  };
+}
+
 function rememberedLayouts(): Shop['laidOut'] {
   const known = new Map<string, JointOutcome>();
   return (key, make) => {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { resultOf } from '../../design/index.ts';
 import { type Session, withExample } from '../command.ts';
-import { computeInFile, loadDesign } from '../design-files.ts';
+import { curesInFile, loadDesign } from '../design-files.ts';
 import { countFindings, findingsTable } from '../findings-table.ts';
 import { showProblems } from '../show-problems.ts';
 import { solidsFor } from '../solids.ts';
@@ -13,7 +13,7 @@ export function addCheck(program: Command, session: Session): void {
     .command('check')
     .summary('say what will go wrong, before a board is cut')
     .description(
-      'Prints what the checks have to say of a design. The exit code is 1 when one of them says stop.',
+      'Prints what the checks have to say of a design. The exit code is 1 when one of them says stop; beside it stands one\nfigure that would do, where one alone does.',
     )
     .argument('<design>', 'the design file')
     .option('--json', 'print the findings as JSON, as they stand in result.json')
@@ -26,7 +26,7 @@ export function addCheck(program: Command, session: Session): void {
 async function checkDesign(terminal: Terminal, path: string, json: boolean): Promise<ExitCode> {
   const file = loadDesign(terminal, path);
   if (!file.ok) return showProblems(terminal, file.problems);
-  const computed = computeInFile(file.value, file.value.design, await solidsFor(file.value.design));
+  const computed = curesInFile(file.value, await solidsFor(file.value.design));
   if (!computed.ok) return showProblems(terminal, computed.problems);
   const { findings } = computed.value;
   if (json) say(terminal, JSON.stringify(resultOf(computed.value).findings, null, 2));

@@ -35,7 +35,7 @@ function markCut(terminal: Terminal, path: string, parts: readonly string[], und
       strangers.map((part) => notCut(part, [...cut.keys()])),
     );
   }
-  const said = parts.map((part): string => {
+  const said = [...new Set(parts)].map((part): string => {
     const known = cut.get(part);
     if (undo) {
       cut.delete(part);

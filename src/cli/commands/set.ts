@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { compute, type Design, nextRevision, placeProblems } from '../../design/index.ts';
+import { compute, computeWithCures, type Design, nextRevision, placeProblems } from '../../design/index.ts';
 import { readAssignments } from '../assignments.ts';
 import { type Session, withExample } from '../command.ts';
 import { loadDesign, saveDesign } from '../design-files.ts';
@@ -40,12 +40,15 @@ function setParameters(
     parameters: { ...before.parameters, ...asked.value },
     revision: revise ? nextRevision(before.revision, terminal.today) : before.revision,
   };
-  const computed = compute(design, { wanted: { patterns: [] } });
+  const wanted = { patterns: [], standing: false };
+  const computed = compute(design, { wanted });
   if (!computed.ok) {
+    const cured = computeWithCures(design, { wanted });
+    const problems = cured.ok ? computed.problems : cured.problems;
     const typedNow = new Set(Object.keys(asked.value).map((name) => `parameters.${name}`));
     return showProblems(
       terminal,
-      computed.problems.flatMap((problem) => {
+      problems.flatMap((problem) => {
         if (!typedNow.has(problem.path ?? '')) return placeProblems(file.value.source, [problem]);
         const names = Object.keys(before.parameters);
         return [{ ...ofTypedParameter(problem, names), file: path }];

@@ -137,10 +137,12 @@ function firstFigure(
   does: (other: Design) => boolean,
 ): FigureToSet | undefined {
   const { parameters } = describeForm(form);
+  const { parameters: own = {}, length = {} } = design.measured;
+  const measured = new Set([...Object.keys(own), ...Object.values(length).map(({ by }) => by)]);
   for (const name of names) {
     const parameter = parameters.find((each) => each.name === name);
     // What was measured on the wood is no longer to be decided.
-    if (parameter === undefined || Object.hasOwn(design.measured.parameters ?? {}, name)) continue;
+    if (parameter === undefined || measured.has(name)) continue;
     const found = findFigure(design, parameter, values[name] ?? parameter.default, does);
     if (found !== undefined) return found;
   }

@@ -229,8 +229,13 @@ describe('two rails that meet in a post', () => {
     expect(findings[0]!.cure).not.toContain('mitre');
   });
 
-  test('dowels short enough to leave a wall are drilled without a word', () => {
-    const { findings } = joinBase(cornerOf('dowels'), { dowels: [{ diameter: 6, length: 26 }] });
+  test('shorter dowels of the list are taken where longer ones would be drilled through', () => {
+    const dowels = [
+      { diameter: 8, length: 50 },
+      { diameter: 6, length: 26 },
+    ];
+    const { joints, findings } = joinBase(cornerOf('dowels'), { dowels });
+    expect(joints.map(({ loose }) => loose?.size)).toEqual([dowels[1], dowels[1]]);
     expect(findings).toEqual([]);
   });
 });

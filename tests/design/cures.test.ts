@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { applyFigure, compute, computeWithCures, type Design } from '../../src/design/index.ts';
+import { sampleDesign } from './sample-design.ts';
+
+const wanted = { patterns: [], standing: false } as const;
+const designOf = (form: string, change: Partial<Design>): Design => {
+  const design = sampleDesign(form, []);
+  return { ...design, patterns: [], ...change, parameters: { ...design.parameters, ...change.parameters } };
+};
+
+const stopsOf = (design: Design) => {
+  const outcome = computeWithCures(design, { wanted });
+  if (!outcome.ok) throw new Error(outcome.problems.map(({ message }) => message).join('\n'));
+  return outcome.value.findings.filter(({ severity }) => severity === 'stop');
+};
+
+describe('a figure to set', () => {
+  it('is a loose tenon made to measure where none of the list fits, beside those of the list', () => {
+    const base = { looseTenons: [{ name: 'the only one', thickness: '1/2 in', width: 40, length: '90 mm' }] };
+    const design = designOf('bench-base', { base });
+    const [stop] = stopsOf(design);
+    expect(stop).toMatchObject({ code: 'joint.none-fits', set: { path: 'base.looseTenons' } });
+    const list = stop!.set!.value as readonly object[];
+    expect(list[0]).toEqual(base.looseTenons[0]);
+    expect(list[1]).toEqual({
+      thickness: expect.stringMatching(/^[\d.]+ mm$/),
+      width: expect.stringMatching(/^[\d.]+ mm$/),
+      length: expect.stringMatching(/^[\d.]+ mm$/),
+    });
+    expect(stopsOf(applyFigure(design, stop!.set!)).map(({ joint }) => joint)).not.toContain(stop!.joint);
+  });
+
+  it('is the nearest value of the parameter that a failed check of the form asks about', () => {
+    const design = designOf('raked-table', { parameters: { apron_depth: '56 mm', arch_rise: '28 mm' } });
+    const outcome = computeWithCures(design, { wanted });
+    if (outcome.ok) throw new Error('an arch of half its apron is not refused');
+    const [{ code, set }] = outcome.problems as [(typeof outcome.problems)[0]];
+    expect({ code, set }).toMatchObject({ code: 'form.check', set: { path: 'parameters.arch_rise' } });
+    expect(set!.words).toBe(`Rise of the arch: ${set!.value}`);
+    expect(compute(applyFigure(design, set!), { wanted }).ok).toBe(true);
+    // As near as may be: a millimetre or two further, and the form refuses it again.
+    const further = `${Number.parseFloat(String(set!.value)) + 2} mm`;
+    expect(compute(applyFigure(design, { ...set!, value: further }), { wanted }).ok).toBe(false);
+  });
+
+  it('is not one that was measured on the wood', () => {
+    const parameters = { apron_depth: '56 mm', arch_rise: '28 mm' };
+    const design = designOf('raked-table', { parameters, measured: { parameters: { arch_rise: '28 mm' } } });
+    const outcome = computeWithCures(design, { wanted });
+    if (outcome.ok) throw new Error('an arch of half its apron is not refused');
+    expect(outcome.problems[0]!.set?.path).toBe('parameters.apron_depth');
+  });
+
+  it('is given to stops alone, and changes nothing else of what is computed', () => {
+    const design = designOf('bench-base', {});
+    const [plain, cured] = [compute(design, { wanted }), computeWithCures(design, { wanted })];
+    if (!plain.ok || !cured.ok) throw new Error('the bench cannot be computed');
+    expect(cured.value.findings).toEqual(plain.value.findings);
+  });
+});
