@@ -2,6 +2,7 @@ import type { Finding, Severity } from '../core/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import type { Routing } from '../routing/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
+import { blowOut } from './blow-out.ts';
 import { cutterSize } from './cutter-size.ts';
 import { cutterSpeed } from './cutter-speed.ts';
 import { depth } from './depth.ts';
@@ -31,6 +32,7 @@ const RULES: readonly Rule[] = [
   cutterSize,
   runOn,
   grainOfCuts,
+  blowOut,
   shortGrain,
   wideSplay,
   sawBlade,

@@ -1,5 +1,6 @@
 export type * from './api.ts';
 export { usualEndAllowance } from './blank.ts';
+export { type BlowOut, blowOuts } from './blow-out.ts';
 export { planDepth } from './depth/plan-depth.ts';
 export { guideDiameter } from './guide.ts';
 export { type Hand, type HandName, handsOf } from './hands.ts';
