@@ -2,42 +2,82 @@ import type { Cuts } from './cuts.ts';
 import type { Pieces } from './pieces.ts';
 import { joinVertices } from './vertex-union.ts';
 
+/** Vertices are compared along this direction, which no outline runs along: few then lie level that do not lie together. */
+const ACROSS_X = Math.cos(0.4901);
+const ACROSS_Y = Math.sin(0.4901);
+/** Up to this many are put in order one by one. */
+const FEW = 40;
+
 /**
  * Joins vertices nearer to each other than the snap, wherever pieces are cut: three pieces through one place give three
  * crossings that rounding sets apart. `offsets` tells which pieces are cut.
  */
 export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: readonly number[]): void {
   if (cuts.count === 0) return;
-  const { ends, vertices } = pieces;
-  const near = cuts.vertex.slice();
-  for (let i = 0; i < pieces.count; i++) {
-    if (offsets[i] === offsets[i + 1]) continue;
-    near.push(ends[2 * i]!, ends[2 * i + 1]!);
-  }
-  const order = sortByX(near, vertices);
-  const count = order.length;
-  for (let k = 0; k < count; k++) {
-    const v = order[k]!;
+  const near = suspects(pieces, verticesOfCutPieces(pieces, cuts, offsets), cuts.snap);
+  const { vertices } = pieces;
+  sortAcross(near, vertices);
+  for (let k = 0; k < near.length; k++) {
+    const v = near[k]!;
     const x = vertices[2 * v]!;
     const y = vertices[2 * v + 1]!;
-    for (let m = k + 1; m < count; m++) {
-      const w = order[m]!;
+    const across = acrossOf(vertices, v);
+    for (let m = k + 1; m < near.length; m++) {
+      const w = near[m]!;
+      if (acrossOf(vertices, w) - across > 1.01 * cuts.snap) break;
       const dx = vertices[2 * w]! - x;
-      if (dx > cuts.snap) break;
       const dy = vertices[2 * w + 1]! - y;
-      if (w !== v && dx * dx + dy * dy <= cuts.snap * cuts.snap) joinVertices(cuts.union, v, w);
+      if (dx * dx + dy * dy <= cuts.snap * cuts.snap) joinVertices(cuts.union, v, w);
     }
   }
 }
 
-function sortByX(items: number[], vertices: Float64Array): number[] {
-  if (items.length > 40) return items.sort((v, w) => vertices[2 * v]! - vertices[2 * w]!);
+/** Vertices at which pieces are cut and ends of the pieces cut, each once. */
+function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: readonly number[]): number[] {
+  const { ends } = pieces;
+  const known = new Uint8Array(pieces.vertexCount);
+  const found: number[] = [];
+  const add = (v: number): void => {
+    if (known[v] === 1) return;
+    known[v] = 1;
+    found.push(v);
+  };
+  for (let k = 0; k < cuts.count; k++) add(cuts.vertex[k]!);
+  for (let i = 0; i < pieces.count; i++) {
+    if (offsets[i] === offsets[i + 1]) continue;
+    add(ends[2 * i]!);
+    add(ends[2 * i + 1]!);
+  }
+  return found;
+}
+
+/** Of many vertices those that lie nearly level with another. Sorting numbers tells at once that most do not. */
+function suspects({ vertices }: Pieces, all: number[], snap: number): number[] {
+  if (all.length <= FEW) return all;
+  const sorted = new Float64Array(all.length);
+  for (let k = 0; k < all.length; k++) sorted[k] = acrossOf(vertices, all[k]!);
+  sorted.sort();
+  const levels = new Set<number>();
+  for (let k = 1; k < all.length; k++) {
+    if (sorted[k]! - sorted[k - 1]! <= 1.01 * snap) levels.add(sorted[k]!).add(sorted[k - 1]!);
+  }
+  return levels.size === 0 ? [] : all.filter((v) => levels.has(acrossOf(vertices, v)));
+}
+
+function acrossOf(vertices: Float64Array, v: number): number {
+  return ACROSS_X * vertices[2 * v]! + ACROSS_Y * vertices[2 * v + 1]!;
+}
+
+function sortAcross(items: number[], vertices: Float64Array): void {
+  if (items.length > FEW) {
+    items.sort((v, w) => acrossOf(vertices, v) - acrossOf(vertices, w));
+    return;
+  }
   for (let k = 1; k < items.length; k++) {
     const v = items[k]!;
-    const x = vertices[2 * v]!;
+    const across = acrossOf(vertices, v);
     let m = k - 1;
-    for (; m >= 0 && vertices[2 * items[m]!]! > x; m--) items[m + 1] = items[m]!;
+    for (; m >= 0 && acrossOf(vertices, items[m]!) > across; m--) items[m + 1] = items[m]!;
     items[m + 1] = v;
   }
-  return items;
 }

@@ -1,8 +1,8 @@
 import { filled } from '../arrangement/lists.ts';
 import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
-import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
+import { CARRIER_TOLERANCE, PLAIN_ANGLE, PLAIN_CLEARANCE, VERTEX_SNAP } from '../tolerance.ts';
 import { type Nearness, NOBODY } from './nearness.ts';
-import { type Trimming, trimPiece } from './trim-piece.ts';
+import { addRun, type Trimming, trimPiece } from './trim-piece.ts';
 
 /** Runs of source pieces that follow each other round a loop: from `from` up to, not including, `to`. */
 export interface LoopRange {
@@ -12,6 +12,8 @@ export interface LoopRange {
 
 /** Corners whose directions agree or oppose each other to within this are judged by curvature. */
 const STRAIGHT = 1e-9;
+/** Lines whose directions agree less than this (cosine) are left to be cut where they cross. */
+const BLUNT = -0.9;
 
 /**
  * The parallel of every source piece at `by` to its right (left when negative), and round joins where the parallels part.
@@ -95,7 +97,10 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
   // Where each parallel begins and ends.
   const starts = filled(count);
   const stops = filled(count);
-  const isSmoothAt = new Uint8Array(count);
+  /** What lies between the parallel of each edge and the one before. */
+  const joints = new Uint8Array(count);
+  /** How far short of each joint the parallels on either side cross, mm; 0 where they need not. */
+  const shorts = new Float64Array(count);
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const after = k + 1 === count ? 0 : k + 1;
@@ -120,36 +125,97 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
       raw.vertices[2 * p] = (ex + fx) / 2;
       raw.vertices[2 * p + 1] = (ey + fy) / 2;
       starts[after] = p;
-      isSmoothAt[after] = 1;
+      joints[after] = SHARED;
       continue;
     }
     const q = addVertex(raw, fx, fy);
     starts[after] = q;
     const opposed = Math.abs(cross) < STRAIGHT && along < 0;
     const parts = opposed ? sign * (bendOf(source, e) + bendOf(source, f)) <= 0 : sign * cross > 0;
-    if (!parts) continue;
-    const join = raw.tags.push(source.tags[source.source[e]!]!) - 1;
-    if (along > -0.9) addFar(rejecting, p, q, vx, vy, reach, sign, join);
-    else addArc(raw, p, q, vx, vy, reach, sign, join, 0);
+    if (!parts) {
+      // Of two lines that turn towards the offset, the parallels cross so far short of the joint, and beyond lie too near each the other's line.
+      if (turn[e] === 0 && turn[f] === 0 && Math.abs(cross) > PLAIN_ANGLE && along > BLUNT)
+        shorts[k] = (reach * Math.abs(cross)) / (1 + along);
+      continue;
+    }
+    joints[after] = along > BLUNT ? PARTED : TURNED_BACK;
+  }
+  for (let k = 0; k < count; k++) {
+    const after = k + 1 === count ? 0 : k + 1;
+    if (
+      shorts[k] === 0 ||
+      !hasRoom(source, from, count, k, shorts) ||
+      !hasRoom(source, from, count, after, shorts)
+    )
+      continue;
+    const v = stops[k]!;
+    const at = SHAPE * (from + k);
+    const ux = shape[at + 2]! - shape[at]!;
+    const uy = shape[at + 3]! - shape[at + 1]!;
+    const back = shorts[k]! / Math.sqrt(ux * ux + uy * uy);
+    raw.vertices[2 * v]! -= back * ux;
+    raw.vertices[2 * v + 1]! -= back * uy;
+    starts[after] = v;
+    joints[after] = SHARED;
   }
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const p = starts[k]!;
     const q = stops[k]!;
     if (p === q) continue;
-    // What goes on smoothly at both ends is seldom too near; if it is, its chain will be found to be.
-    const smooth = isSmoothAt[k] === 1 && isSmoothAt[k + 1 < count ? k + 1 : 0] === 1;
     const at = SHAPE * e;
-    if (turn[e] === 0) {
-      if (smooth) addLine(raw, p, q, source.source[e]!, 0);
-      else addFar(rejecting, p, q, 0, 0, 0, 0, source.source[e]!);
-      continue;
-    }
-    const radius = shape[at + 6]! + turn[e]! * by;
-    if (radius <= VERTEX_SNAP) continue;
-    if (smooth) addArc(raw, p, q, shape[at + 4]!, shape[at + 5]!, radius, turn[e]!, source.source[e]!, 0);
+    const radius = turn[e] === 0 ? 0 : shape[at + 6]! + turn[e]! * by;
+    if (turn[e] !== 0 && radius <= VERTEX_SNAP) continue;
+    // What goes on well at both ends is seldom too near; if it is, its chain will be found to be.
+    if (isUntangled(joints, k))
+      addRun(
+        raw,
+        {
+          cx: shape[at + 4]!,
+          cy: shape[at + 5]!,
+          radius,
+          turn: turn[e]!,
+          source: source.source[e]!,
+          side: 0,
+        },
+        p,
+        q,
+      );
     else addFar(rejecting, p, q, shape[at + 4]!, shape[at + 5]!, radius, turn[e]!, source.source[e]!);
   }
+  for (let k = 0; k < count; k++) {
+    const after = k + 1 === count ? 0 : k + 1;
+    if (joints[after]! < PARTED) continue;
+    const e = from + k;
+    const v = ends[2 * e + 1]!;
+    const vx = vertices[2 * v]!;
+    const vy = vertices[2 * v + 1]!;
+    const join = raw.tags.push(source.tags[source.source[e]!]!) - 1;
+    if (joints[after] === TURNED_BACK || (isUntangled(joints, k) && isUntangled(joints, after)))
+      addArc(raw, stops[k]!, starts[after]!, vx, vy, reach, sign, join, 0);
+    else addFar(rejecting, stops[k]!, starts[after]!, vx, vy, reach, sign, join);
+  }
+}
+
+/** What lies between the parallels of two edges that follow each other: they cross somewhere, go on from one vertex, or leave room for a join. */
+const CROSSED = 0;
+const SHARED = 1;
+const PARTED = 2;
+/** The same where the edges all but turn back. */
+const TURNED_BACK = 3;
+
+/** Does the parallel of the k-th edge cross neither that before nor that after? */
+function isUntangled(joints: Uint8Array, k: number): boolean {
+  return joints[k] !== CROSSED && joints[k + 1 < joints.length ? k + 1 : 0] !== CROSSED;
+}
+
+/** Is the k-th edge of a loop, if a line, longer than what is cut short at both its ends? */
+function hasRoom({ shape }: Pieces, from: number, count: number, k: number, shorts: Float64Array): boolean {
+  const at = SHAPE * (from + k);
+  const ux = shape[at + 2]! - shape[at]!;
+  const uy = shape[at + 3]! - shape[at + 1]!;
+  const cut = shorts[k]! + shorts[k === 0 ? count - 1 : k - 1]! + PLAIN_CLEARANCE;
+  return cut * cut < ux * ux + uy * uy;
 }
 
 /**
