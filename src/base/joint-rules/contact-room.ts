@@ -2,9 +2,10 @@ import {
   type Box,
   boundsOfRegions,
   centroidOfRegions,
-  clipEdgesToRegions,
-  line,
+  type Edge,
+  locate,
   offsetRegions,
+  POSITION_TOLERANCE,
   type Region,
 } from '../../geometry/index.ts';
 import { convexRoom, insetConvex } from './convex-room.ts';
@@ -55,15 +56,36 @@ function newRoom(contact: readonly Region[]): ContactRoom {
 
 function roomOf(regions: readonly Region[]): Room | undefined {
   if (regions.length === 0) return undefined;
-  const box = boundsOfRegions(regions);
+  const edges = regions.flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges));
   return {
-    box,
+    box: boundsOfRegions(regions),
     stretchesAt: (y) => {
-      const level = line({ x: box.minX - 1, y }, { x: box.maxX + 1, y }, { id: 'row', role: 'joint' });
-      return clipEdgesToRegions([level], regions).map((chain) => ({
-        from: chain[0]!.from.x,
-        to: chain.at(-1)!.to.x,
-      }));
+      const places = edges.flatMap((edge) => crossingsAt(edge, y)).sort((a, b) => a - b);
+      const stretches: { readonly from: number; to: number }[] = [];
+      let from = places[0] ?? 0;
+      for (const to of places) {
+        if (to - from <= POSITION_TOLERANCE) continue;
+        const isIn = locate(regions, { x: (from + to) / 2, y }) !== 'outside';
+        const last = stretches.at(-1);
+        if (isIn && last?.to === from) last.to = to;
+        else if (isIn) stretches.push({ from, to });
+        from = to;
+      }
+      return stretches;
     },
   };
+}
+
+/** Where an edge, or the circle of an arc, crosses a level. */
+function crossingsAt(edge: Edge, y: number): readonly number[] {
+  const { from, to } = edge;
+  if (edge.kind === 'arc') {
+    const { centre, radius } = edge;
+    const squared = (radius - (y - centre.y)) * (radius + (y - centre.y));
+    if (!(squared >= 0)) return [];
+    return [centre.x - Math.sqrt(squared), centre.x + Math.sqrt(squared)];
+  }
+  if (y < Math.min(from.y, to.y) || y > Math.max(from.y, to.y)) return [];
+  if (from.y === to.y) return [from.x, to.x];
+  return [from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x)];
 }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/index.ts';
+import { type Finding, once } from '../../core/index.ts';
 import type { JointSketch } from '../../sketch/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
 import type { PartFace } from '../contact/api.ts';
@@ -97,7 +97,17 @@ function halvePair(
   if (made === undefined) return undefined;
   const { name, label, kind } = sketch;
   const { frame, ...joint } = made;
-  return { id, name, label, kind, ...joint, section: sectionOfJoint(frame, [a, b], joint.sides) };
+  const section = once(() => sectionOfJoint(frame, [a, b], joint.sides));
+  return {
+    id,
+    name,
+    label,
+    kind,
+    ...joint,
+    get section() {
+      return section();
+    },
+  };
 }
 
 function joinPair(
@@ -112,8 +122,18 @@ function joinPair(
   const [contact] = contactsBetween(a, b, faces);
   if (contact === undefined) return undefined;
   const made = makeJoint({ id, sketch, a, b, contact }, shop);
-  const section = sectionOfJoint(contact.frame, [a, b], made.sides, shop.pocketsOf);
-  return { id, name, label, kind, contact, ...made, section };
+  const section = once(() => sectionOfJoint(contact.frame, [a, b], made.sides, shop.pocketsOf));
+  return {
+    id,
+    name,
+    label,
+    kind,
+    contact,
+    ...made,
+    get section() {
+      return section();
+    },
+  };
 }
 
 function makeJoint(pair: JointPair, shop: Shop): MadeJoint {

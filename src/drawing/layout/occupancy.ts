@@ -1,6 +1,13 @@
 import type { Box, Edge, Vec } from '../../geometry/index.ts';
 import { flattenEdge } from './flatten.ts';
-import { boxesOverlap, type OrientedBox, segmentMeetsBox, uprightBounds } from './oriented-box.ts';
+import {
+  type OrientedBox,
+  segmentMeetsTurned,
+  type TurnedBox,
+  turnedBox,
+  turnedOverlap,
+  uprightBounds,
+} from './oriented-box.ts';
 
 /**
  * What is drawn already on a sheet of any size, so that lettering can be placed clear of it: straight pieces of lines
@@ -19,7 +26,7 @@ export interface Occupancy {
 
 interface Cell {
   readonly segments: { readonly from: Vec; readonly to: Vec }[];
-  readonly boxes: OrientedBox[];
+  readonly boxes: TurnedBox[];
 }
 
 /** mm; about the size of a word, so that a query looks into a handful of cells. */
@@ -80,18 +87,20 @@ export function createOccupancy(span: number): Occupancy {
       }
     },
     addBox: (box) => {
+      const turned = turnedBox(box);
       forCells(uprightBounds(box), size, (column, row) => {
-        cellAt(column, row).boxes.push(box);
+        cellAt(column, row).boxes.push(turned);
         return true;
       });
     },
-    isFree: (box) =>
-      everyCell(
-        uprightBounds(box),
-        (cell) =>
-          !cell.boxes.some((other) => boxesOverlap(box, other)) &&
-          !cell.segments.some(({ from, to }) => segmentMeetsBox(from, to, box)),
-      ),
+    isFree: (box) => {
+      const turned = turnedBox(box);
+      return everyCell(uprightBounds(box), ({ boxes, segments }) => {
+        for (const other of boxes) if (turnedOverlap(turned, other)) return false;
+        for (const { from, to } of segments) if (segmentMeetsTurned(from, to, turned)) return false;
+        return true;
+      });
+    },
     isClearOfBoxes: (from, to) =>
       everyCell(
         {
@@ -100,12 +109,13 @@ export function createOccupancy(span: number): Occupancy {
           maxX: Math.max(from.x, to.x),
           maxY: Math.max(from.y, to.y),
         },
-        (cell) => !cell.boxes.some((box) => segmentMeetsBox(from, to, box)),
+        (cell) => !cell.boxes.some((box) => segmentMeetsTurned(from, to, box)),
       ),
     linesIn: (box) => {
       let count = 0;
+      const turned = turnedBox(box);
       everyCell(uprightBounds(box), (cell) => {
-        for (const { from, to } of cell.segments) if (segmentMeetsBox(from, to, box)) count++;
+        for (const { from, to } of cell.segments) if (segmentMeetsTurned(from, to, turned)) count++;
         return true;
       });
       return count;

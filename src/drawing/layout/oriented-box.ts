@@ -67,24 +67,75 @@ export function uprightBounds(box: OrientedBox): Box {
   return { minX: x - reachX, minY: y - reachY, maxX: x + reachX, maxY: y + reachY };
 }
 
-/** Do two boxes share more than a border? Tested on the four directions of their sides (separating axes). */
-export function boxesOverlap(a: OrientedBox, b: OrientedBox): boolean {
-  const apart = { x: b.centre.x - a.centre.x, y: b.centre.y - a.centre.y };
-  for (const angle of [a.angle, a.angle + Math.PI / 2, b.angle, b.angle + Math.PI / 2]) {
-    const axis = polar(angle);
-    if (Math.abs(dot(apart, axis)) >= reachAlong(a, axis) + reachAlong(b, axis)) return false;
-  }
-  return true;
+/** A box with the directions of its width and its height, which are asked for over and over. */
+export interface TurnedBox extends OrientedBox {
+  readonly cos: number;
+  readonly sin: number;
+  readonly upX: number;
+  readonly upY: number;
+  /** From its middle to a corner, mm. */
+  readonly reach: number;
 }
 
-function reachAlong(box: OrientedBox, axis: Vec): number {
-  const along = polar(box.angle);
-  return box.halfWidth * Math.abs(dot(along, axis)) + box.halfHeight * Math.abs(dot(leftOf(along), axis));
+export function turnedBox({ centre, halfWidth, halfHeight, angle }: OrientedBox): TurnedBox {
+  return {
+    centre,
+    halfWidth,
+    halfHeight,
+    angle,
+    cos: Math.cos(angle),
+    sin: Math.sin(angle),
+    upX: Math.cos(angle + Math.PI / 2),
+    upY: Math.sin(angle + Math.PI / 2),
+    reach: Math.hypot(halfWidth, halfHeight),
+  };
+}
+
+/** Do two boxes share more than a border? Tested on the four directions of their sides (separating axes). */
+export const boxesOverlap = (a: OrientedBox, b: OrientedBox): boolean =>
+  turnedOverlap(turnedBox(a), turnedBox(b));
+
+export function turnedOverlap(a: TurnedBox, b: TurnedBox): boolean {
+  const far = a.reach + b.reach;
+  return (
+    Math.abs(b.centre.x - a.centre.x) < far &&
+    Math.abs(b.centre.y - a.centre.y) < far &&
+    !isApart(a, b, a.cos, a.sin) &&
+    !isApart(a, b, a.upX, a.upY) &&
+    !isApart(a, b, b.cos, b.sin) &&
+    !isApart(a, b, b.upX, b.upY)
+  );
+}
+
+function isApart(a: TurnedBox, b: TurnedBox, x: number, y: number): boolean {
+  const apart = Math.abs((b.centre.x - a.centre.x) * x + (b.centre.y - a.centre.y) * y);
+  return apart >= reachAlong(a, x, y) + reachAlong(b, x, y);
+}
+
+function reachAlong({ halfWidth, halfHeight, cos, sin }: TurnedBox, x: number, y: number): number {
+  return halfWidth * Math.abs(cos * x + sin * y) + halfHeight * Math.abs(cos * y - sin * x);
 }
 
 /** Does any of the straight piece from p to q lie inside the box? A mere touch of the border does not count. */
-export function segmentMeetsBox(p: Vec, q: Vec, box: OrientedBox): boolean {
-  return stretchInBox(p, q, box) !== undefined;
+export const segmentMeetsBox = (p: Vec, q: Vec, box: OrientedBox): boolean =>
+  segmentMeetsTurned(p, q, turnedBox(box));
+
+export function segmentMeetsTurned(p: Vec, q: Vec, { centre, halfWidth, halfHeight, cos, sin }: TurnedBox): boolean {
+  const [px, py, qx, qy] = [p.x - centre.x, p.y - centre.y, q.x - centre.x, q.y - centre.y];
+  const [ax, ay] = [cos * px + sin * py, cos * py - sin * px];
+  const [dx, dy] = [cos * qx + sin * qy - ax, cos * qy - sin * qx - ay];
+  let [from, to] = [0, 1];
+  if (dx === 0) {
+    if (Math.abs(ax) >= halfWidth) return false;
+  } else {
+    const [t1, t2] = [(-halfWidth - ax) / dx, (halfWidth - ax) / dx];
+    from = Math.max(from, Math.min(t1, t2));
+    to = Math.min(to, Math.max(t1, t2));
+    if (from >= to) return false;
+  }
+  if (dy === 0) return Math.abs(ay) < halfHeight;
+  const [t1, t2] = [(-halfHeight - ay) / dy, (halfHeight - ay) / dy];
+  return Math.max(from, Math.min(t1, t2)) < Math.min(to, Math.max(t1, t2));
 }
 
 /** Which stretch of the straight piece from p to q lies inside the box, as shares of its length; none when none does. */

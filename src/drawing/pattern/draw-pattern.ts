@@ -1,3 +1,4 @@
+import { once } from '../../core/index.ts';
 import {
   type Box,
   boundsOfRegions,
@@ -82,15 +83,20 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
   drawPlunges(drawing, source);
   const marks = [...drawing.marks()];
   const facts = toolFacts(source);
-  placeNotes(drawing, noteBlocks(source, { checks, left, facts, jointNotes }), pointsRound(source));
-  const withNotes = [...drawing.marks()];
+  // Only a drawing in one piece has notes beside it, and places for them are looked for far and wide.
+  const withNotes = once(() => {
+    placeNotes(drawing, noteBlocks(source, { checks, left, facts, jointNotes }), pointsRound(source));
+    return { marks: [...drawing.marks()], box: boundsOfMarks(drawing.marks()) };
+  });
   return {
     name: patternName(source),
     title: nameLine(source) + (options.mirrored ? ', mirrored' : ''),
     view: options.view,
     mirrored: options.mirrored,
     scene: { marks, box: boundsOfMarks(marks) },
-    withNotes: { marks: withNotes, box: boundsOfMarks(withNotes) },
+    get withNotes() {
+      return withNotes();
+    },
     toolFacts: facts,
     keepOffSeams: keepOffSeams(source, marks, checks),
     checks,

@@ -22,7 +22,7 @@ export interface Spot {
   /** Distance to the nearest edge, mm. */
   readonly clearance: number;
   /** Direction of the nearest edge, rad. */
-  readonly edgeAngle: number;
+  readonly edgeAngle: () => number;
 }
 
 /** About how many spots cover one part: enough to find every place where a word fits. */
@@ -54,9 +54,9 @@ export function insideGrid(
       const across = frame.minY + ((column + 0.5) * width) / columns;
       const at = inFrame(line.from, angle, { x: along, y: across });
       if (locate(regions, at) !== 'inside') continue;
-      const nearest = nearestOnEdges(edges, at);
-      const edgeAngle = angleOf(directionAt(edges[nearest.index]!, nearest.t));
-      spots.push({ at, along, across, clearance: nearest.distance, edgeAngle });
+      const { index, t, distance: clearance } = nearestOnEdges(edges, at);
+      const edgeAngle = (): number => angleOf(directionAt(edges[index]!, t));
+      spots.push({ at, along, across, clearance, edgeAngle });
     }
   }
   return spots;

@@ -1,7 +1,14 @@
 import { angleOf, distance, type Vec } from '../../geometry/index.ts';
 import { grainAt } from '../../sketch/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
-import { boxesOverlap, cornersOf, growBox, type OrientedBox, toFrame } from '../layout/oriented-box.ts';
+import {
+  cornersOf,
+  growBox,
+  type OrientedBox,
+  toFrame,
+  turnedBox,
+  turnedOverlap,
+} from '../layout/oriented-box.ts';
 import { readable } from '../layout/strokes.ts';
 import type { Spot } from './inside-grid.ts';
 import { boxOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
@@ -38,7 +45,10 @@ export function drawLabels(
 ): readonly OrientedBox[] {
   const taken: OrientedBox[] = [];
   const main = angleOf(frame.direction);
-  const ordered = [...spots].sort((a, b) => preference(a, pitch) - preference(b, pitch));
+  const ordered = spots
+    .map((spot) => ({ spot, preference: preference(spot, pitch) }))
+    .sort((a, b) => a.preference - b.preference)
+    .map(({ spot }) => spot);
   const arrangementsAt = cachedArrangements(source);
   const isClear = clearOf(patches);
   // First beside patches of tape or whole on them; across their borders only where nothing else is left.
@@ -48,7 +58,7 @@ export function drawLabels(
         // A row of lettering needs at least this much clear of the edge on both sides.
         if (spot.clearance < (height > MOST_FOR_NARROW ? BROAD : height * 0.7)) continue;
         if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
-        const at = { spot, angles: [main, spot.edgeAngle], isAllowed };
+        const at = { spot, angles: [() => main, spot.edgeAngle], isAllowed };
         const placed = placeAt(drawing, at, (angle) =>
           arrangementsAt(height, angle, grainAt(source.part, spot.at)),
         );
@@ -68,10 +78,13 @@ function preference(spot: Spot, pitch: number): number {
 
 /** Does a border of a patch run through a box? */
 function clearOf(patches: readonly OrientedBox[]): (box: OrientedBox) => boolean {
-  return (box) =>
-    patches.every(
-      (patch) => !boxesOverlap(box, patch) || cornersOf(box).every((corner) => isInBox(corner, patch)),
+  const turned = patches.map(turnedBox);
+  return (box) => {
+    const own = turnedBox(box);
+    return turned.every(
+      (patch) => !turnedOverlap(own, patch) || cornersOf(box).every((corner) => isInBox(corner, patch)),
     );
+  };
 }
 
 function isInBox(p: Vec, { centre, angle, halfWidth, halfHeight }: OrientedBox): boolean {
@@ -87,13 +100,13 @@ function placeAt(
     isAllowed,
   }: {
     readonly spot: Spot;
-    readonly angles: readonly number[];
+    readonly angles: readonly (() => number)[];
     readonly isAllowed: (box: OrientedBox) => boolean;
   },
   arrangementsAt: (angle: number) => readonly LabelBlock[],
 ): OrientedBox | undefined {
   for (const raw of angles) {
-    const angle = readable(raw);
+    const angle = readable(raw());
     for (const block of arrangementsAt(angle)) {
       if (block.height / 2 > spot.clearance) continue;
       const box = growBox(boxOfLabel(block, spot.at, angle), AIR);
@@ -110,13 +123,19 @@ function placeAt(
 function cachedArrangements(
   source: PatternSource,
 ): (height: number, angle: number, grain: number) => readonly LabelBlock[] {
-  const made = new Map<string, readonly LabelBlock[]>();
+  const made = new Map<number, Map<number, readonly LabelBlock[]>>();
   return (height, angle, grain) => {
-    const key = `${height} ${angle} ${grain}`;
-    let blocks = made.get(key);
+    // One number for height and grain: heights are tenths of a millimetre, grain lies within a few turns.
+    const key = height * 1000 + grain;
+    let ofAngle = made.get(angle);
+    if (ofAngle === undefined) {
+      ofAngle = new Map();
+      made.set(angle, ofAngle);
+    }
+    let blocks = ofAngle.get(key);
     if (blocks === undefined) {
       blocks = labelArrangements(source, { height, angle, grain });
-      made.set(key, blocks);
+      ofAngle.set(key, blocks);
     }
     return blocks;
   };
