@@ -19,6 +19,18 @@ export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
 export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.ts';
 export { type ReadOutlines, readOutlineSvg, writeOutlineSvg } from './outline-file/outline-svg.ts';
+export type { OwnShape, Stroke, StrokeLoop } from './own-shape/api.ts';
+export { checkOwnShape } from './own-shape/check-own-shape.ts';
+export { edgesOfLoop, edgesOfStroke } from './own-shape/edges-of-loop.ts';
+export { formOfOwnShape, type WrittenForm } from './own-shape/form-of-own-shape.ts';
+export { loopsOfRegion } from './own-shape/own-shape-of-region.ts';
+export { type Hold, type Snap, snapPoint } from './own-shape/snap-point.ts';
+export {
+  type FourCorners,
+  liesOnLongSide,
+  type TruePhotograph,
+  truePhotograph,
+} from './own-shape/true-photograph.ts';
 export { nameParameters } from './parameters-behind.ts';
 export { type Driver, driversOf } from './pictures/drivers-of.ts';
 export { type PictureOf, pictureOf } from './pictures/picture-of.ts';
