@@ -1,4 +1,4 @@
-import { type BuiltBase, buildBase, partForPattern, type SolidKernel } from '../base/index.ts';
+import { addStanding, type BuiltBase, buildBase, partForPattern, type SolidKernel } from '../base/index.ts';
 import { type Finding, fail, ok, type Problem, type Result } from '../core/index.ts';
 import type { Tooling } from '../routing/index.ts';
 import { usualEndAllowance } from '../routing/index.ts';
@@ -26,7 +26,6 @@ export function partsOfDesign(
   sketch: Sketch,
   tooling: Tooling,
   cut: ReadonlyMap<string, Sketch>,
-  solids: SolidKernel | undefined,
 ): Result<PartsOfDesign> {
   const strangers = strangeParts(design, sketch);
   if (strangers.length > 0) return fail(...strangers);
@@ -48,7 +47,6 @@ export function partsOfDesign(
     },
     lengths: lengthStyleOf(design),
     cut,
-    ...(solids === undefined ? {} : { solids }),
   });
   if (!built.ok) return built;
   const { joints, made, findings } = built.value;
@@ -58,6 +56,14 @@ export function partsOfDesign(
     base: built.value,
     findings,
   });
+}
+
+/** The same with how the base weighs and stands. */
+export function partsStanding(design: Design, made: PartsOfDesign, solids: SolidKernel): PartsOfDesign {
+  const supplies = resolveBase(design);
+  if (made.base === undefined || !supplies.ok) return made;
+  const base = addStanding(made.base, solids, { ...supplies.value, lengths: lengthStyleOf(design) });
+  return { parts: made.parts, base, findings: base.findings };
 }
 
 /** Parts that the design speaks of and the form does not draw. */

@@ -5,12 +5,12 @@ import { basePicture, pictorialOf } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import { handsOf, routePart, type Tooling } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
-import { type PartsOfDesign, partsOfDesign } from './base-of-design.ts';
+import { type PartsOfDesign, partsOfDesign, partsStanding } from './base-of-design.ts';
 import type { Computed, ComputedPart, ComputedPattern, ComputedView, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
 import { type Decided, formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
 import { lengthStyleOf } from './length-style.ts';
-import { type Memo, remember } from './memo.ts';
+import { type Memo, remember, same } from './memo.ts';
 import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
 import { calibrationFindings, resolvePaper } from './resolve-paper.ts';
 import { resolveTooling } from './resolve-tooling.ts';
@@ -32,8 +32,8 @@ export interface ComputeOptions {
  *     form ─▶ values ─▶ sketch ─▶ base: parts as made ─▶ each part: routing ─▶ findings
  *                                                              └─▶ each pattern: drawing ─▶ sheets on the pinned grid ─▶ digests
  *
- * Each step is remembered by the hash of all that it depends on, so that a change recomputes only what follows from it:
- * another paper draws nothing anew, another cutter evaluates no form. Problems carry the path in the design of what cannot
+ * Each step is remembered with all that it depends on, so that a change recomputes only what follows from it: another paper draws nothing
+ * anew, another cutter evaluates no form; what comes out as it was is the very same object again. Problems carry the path in the design of what cannot
  * be used; `placeProblems` shows them in the file.
  */
 export function compute(design: Design, options: ComputeOptions = {}): Result<Computed> {
@@ -55,8 +55,8 @@ export function* computeInSteps(
   const { wanted = {}, memo = new Map() } = options;
   const sketch = sketchIn(design, memo);
   yield;
-  const tooling = resolveTooling(design.tooling, design.units.length);
-  const paper = resolvePaper(design.paper, design.units.length);
+  const tooling = same(memo, 'tooling', resolveTooling(design.tooling, design.units.length));
+  const paper = same(memo, 'paper', resolvePaper(design.paper, design.units.length));
   if (!sketch.ok || !tooling.ok || !paper.ok) {
     return fail(...[sketch, tooling, paper].flatMap((each) => (each.ok ? [] : each.problems)));
   }
@@ -64,17 +64,15 @@ export function* computeInSteps(
   const made = partsIn(design, sketch.value, tooling.value, solids, memo);
   if (!made.ok) return made;
   yield;
+  const partsMade = made.value.parts.map((part) => same(memo, 'part', part, part.name));
   const requests = wanted.patterns ?? design.patterns;
   const drawingRequests = wanted.drawings ?? [];
-  const strangers = unknownParts([...requests, ...drawingRequests], made.value.parts);
+  const strangers = unknownParts([...requests, ...drawingRequests], partsMade);
   if (strangers.length > 0) return fail(...strangers);
 
-  const announce = countSteps(
-    options,
-    made.value.parts.length + 2 * requests.length + drawingRequests.length,
-  );
+  const announce = countSteps(options, partsMade.length + 2 * requests.length + drawingRequests.length);
   const parts: ComputedPart[] = [];
-  for (const part of made.value.parts) {
+  for (const part of partsMade) {
     announce(`routing of ${part.label}`);
     const asked = [...design.patterns, ...requests, ...drawingRequests].filter(
       (each) => each.part === part.name,
@@ -85,7 +83,6 @@ export function* computeInSteps(
   const stageOf = (request: PatternRequest): PatternStage => ({
     design,
     request,
-    tooling: tooling.value,
     paper: paper.value,
     memo,
     announce,
@@ -115,7 +112,7 @@ export function* computeInSteps(
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
     findings: gravestFirst([
       ...made.value.findings,
-      ...parts.flatMap((each) => findingsIn(each, tooling.value, lengthStyleOf(design), memo)),
+      ...parts.flatMap((each) => findingsIn(each, lengthStyleOf(design), memo)),
       ...calibrationFindings(paper.value),
     ]),
     grids: gridsAfter(design.grids, patterns),
@@ -139,17 +136,11 @@ function partsIn(
     cut.set(part, then.value);
   }
   // Parts alone are taken as they are drawn: nothing worth remembering.
-  if (sketch.base === undefined) return partsOfDesign(design, sketch, tooling, cut, solids);
-  const inputs = [
-    sketch,
-    [...cut],
-    tooling,
-    design.units,
-    design.base,
-    design.measured,
-    solids !== undefined,
-  ];
-  return remember(memo, { stage: 'base', inputs }, () => partsOfDesign(design, sketch, tooling, cut, solids));
+  if (sketch.base === undefined) return partsOfDesign(design, sketch, tooling, cut);
+  const inputs = [sketch, [...cut], tooling, design.units, design.base, design.measured];
+  const made = remember(memo, { stage: 'base', inputs }, () => partsOfDesign(design, sketch, tooling, cut));
+  if (solids === undefined || !made.ok) return made;
+  return ok(remember(memo, { stage: 'standing', inputs }, () => partsStanding(design, made.value, solids)));
 }
 
 /** What was measured on a part that is cut is so of the very wood, whenever it was measured. */
@@ -183,28 +174,29 @@ function routeIn(
   asked: readonly PatternRequest[],
   memo: Memo,
 ): ComputedPart {
-  const routing = remember(memo, { stage: 'routing', inputs: [part, tooling] }, () =>
+  const routing = remember(memo, { stage: 'routing', of: part.name, inputs: [part, tooling] }, () =>
     routePart(part, tooling),
   );
-  const turned = asked.map(({ mirrored }) => mirrored);
-  return { part, routing, hands: handsOf(part, routing, turned) };
+  const turned = [...new Set(asked.map(({ mirrored }) => mirrored))].toSorted();
+  const hands = remember(memo, { stage: 'hands', of: part.name, inputs: [part, routing, turned] }, () =>
+    handsOf(part, routing, turned),
+  );
+  return remember(memo, { stage: 'computed part', of: part.name, inputs: [part, routing, hands] }, () => ({
+    part,
+    routing,
+    hands,
+  }));
 }
 
-function findingsIn(
-  { part, hands }: ComputedPart,
-  tooling: Tooling,
-  lengths: LengthStyle,
-  memo: Memo,
-): readonly Finding[] {
-  const made = hands.map(({ name }) => name);
-  return remember(memo, { stage: 'findings', inputs: [part, tooling, lengths, made] }, () =>
+function findingsIn({ part, hands }: ComputedPart, lengths: LengthStyle, memo: Memo): readonly Finding[] {
+  return remember(memo, { stage: 'findings', of: part.name, inputs: [hands, lengths] }, () =>
     checkHands(hands, lengths),
   );
 }
 
 /** Parts and their places alone tell how a base looks. */
 function viewIn(view: ComputedView['view'], { base }: BuiltBase, memo: Memo): ComputedView {
-  return remember(memo, { stage: 'view', inputs: [view, base] }, () => ({
+  return remember(memo, { stage: 'view', of: view, inputs: [base] }, () => ({
     view,
     picture: view === 'pictorial' ? pictorialOf(base.parts) : basePicture(base, view),
   }));

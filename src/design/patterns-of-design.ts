@@ -1,7 +1,7 @@
 import { fail, ok, type Result } from '../core/index.ts';
 import { drawPattern, type Pattern, type PatternOptions } from '../drawing/index.ts';
 import { type Paper, planSheets, type SheetPlan, sheetDigests } from '../print/index.ts';
-import type { Routing, Tooling } from '../routing/index.ts';
+import type { Routing } from '../routing/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
 import type { ComputedPattern } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
@@ -16,7 +16,6 @@ export interface PatternStage {
   readonly request: PatternRequest;
   readonly part: SketchedPart;
   readonly routing: Routing;
-  readonly tooling: Tooling;
   readonly paper: Paper;
   readonly memo: Memo;
   readonly announce: (words: string) => void;
@@ -26,15 +25,18 @@ export interface PatternStage {
 export function drawForDesign(stage: PatternStage): Pattern {
   const { part, routing, memo, announce } = stage;
   announce(`drawing of ${part.label}`);
-  return remember(memo, { stage: 'drawing', inputs: drawingInputs(stage) }, () =>
+  return remember(memo, { stage: 'drawing', of: slotOf(stage), inputs: drawingInputs(stage) }, () =>
     drawPattern(part, routing, optionsOf(stage)),
   );
 }
 
-/** What a drawing depends on; the routing follows from part and tooling. */
 function drawingInputs(stage: PatternStage): readonly unknown[] {
-  return [stage.part, stage.tooling, optionsOf(stage)];
+  return [stage.part, stage.routing, optionsOf(stage)];
 }
+
+/** Each pattern of a design keeps drawings of its own. */
+const slotOf = ({ request: { part, view, mirrored } }: PatternStage): string =>
+  `${part} ${view}${mirrored ? ' mirrored' : ''}`;
 
 function optionsOf({ design, request }: PatternStage): PatternOptions {
   return {
@@ -53,15 +55,23 @@ export function layForDesign(stage: PatternStage): Result<ComputedPattern> {
   const pattern = drawForDesign(stage);
   announce(`sheets of ${part.label}`);
   const pinned = unpinGrid(design.grids[pattern.name] ?? [], paper);
-  const inputs = [...drawingInputs(stage), paper, pinned];
-  const plan = remember(memo, { stage: 'sheets', inputs }, () => planPinned(pattern, paper, pinned));
+  const of = slotOf(stage);
+  const inputs = [pattern, paper, pinned];
+  const plan = remember(memo, { stage: 'sheets', of, inputs }, () => planPinned(pattern, paper, pinned));
   if (!plan.ok) {
     return fail(...plan.problems.map((problem) => ({ ...problem, path: problem.path ?? 'paper' })));
   }
-  const digests = remember(memo, { stage: 'digests', inputs }, () =>
-    sheetDigests(plan.value, pattern, partFactsOf(part, request.mirrored)),
-  );
-  return ok({ request, pattern, plan: plan.value, digests });
+  const facts = partFactsOf(part, request.mirrored);
+  return ok({
+    request,
+    pattern,
+    plan: plan.value,
+    get digests() {
+      return remember(memo, { stage: 'digests', of, inputs: [plan.value, pattern, facts] }, () =>
+        sheetDigests(plan.value, pattern, facts),
+      );
+    },
+  });
 }
 
 /** Always planned on the grid as a design keeps it, so that the first print and every later one agree to the last bit. */
