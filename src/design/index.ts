@@ -1,3 +1,4 @@
+export { jointsChapter } from './book/joints-chapter.ts';
 export { cutListCsv } from './book/part-chapters.ts';
 export { shopBookOf } from './book/shop-book-of.ts';
 export { type BarReadings, calibratePaper } from './calibrate-paper.ts';

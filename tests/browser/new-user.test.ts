@@ -3,120 +3,134 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { compute, readDesign } from '../../src/design/index.ts';
 import { beginDesign, fieldOf, figuresShown, type OpenedApp, openApp, settled } from './support/app.ts';
 
+const PATIENCE = 240_000;
+
 let app: OpenedApp;
 beforeAll(async () => {
   app = await openApp();
-});
+}, PATIENCE);
 afterAll(() => app.close());
 
-test('who is new begins with a form, types a figure where it stands, takes it back, and saves the file that the command line reads', async () => {
-  const { page, troubles, context } = await app.visitor();
-  await page.goto(app.address);
-  // Nothing is in hand yet: the forms are shown.
-  await page.locator('.forms button').first().waitFor();
-  await beginDesign(page, app.address, 'Shallow V trestle');
-  expect(await figuresShown(page)).toContain('735');
+test(
+  'who is new begins with a form, types a figure where it stands, takes it back, and saves the file that the command line reads',
+  async () => {
+    const { page, troubles, context } = await app.visitor();
+    await page.goto(app.address);
+    // Nothing is in hand yet: the forms are shown.
+    await page.locator('.forms button').first().waitFor();
+    await beginDesign(page, app.address, 'Shallow V trestle');
+    expect(await figuresShown(page)).toContain('735');
 
-  // A dimension is clicked and typed where it stands, in another unit: the parameter follows, and all that hangs on it.
-  await page.getByRole('button', { name: /^overall height: 735/ }).click();
-  const editor = page.locator('.figure-editor');
-  await editor.getByLabel('overall height').fill('29 in');
-  // The field is taken once it is known what the figure follows.
-  await editor.locator('.hint').waitFor({ state: 'detached' });
-  await editor.getByLabel('overall height').press('Enter');
-  await expect.poll(() => figuresShown(page), { timeout: 30_000 }).toContain('736.6');
-  expect(await fieldOf(page, 'Overall height').inputValue()).toBe('29 in');
+    // A dimension is clicked and typed where it stands, in another unit: the parameter follows, and all that hangs on it.
+    await page.getByRole('button', { name: /^overall height: 735/ }).click();
+    const editor = page.locator('.figure-editor');
+    await editor.getByLabel('overall height').fill('29 in');
+    // The field is taken once it is known what the figure follows.
+    await editor.locator('.hint').waitFor({ state: 'detached' });
+    await editor.getByLabel('overall height').press('Enter');
+    await expect.poll(() => figuresShown(page), { timeout: 30_000 }).toContain('736.6');
+    expect(await fieldOf(page, 'Overall height').inputValue()).toBe('29 in');
 
-  // A figure that no parameter is by itself: the underside follows the height or the thickness, whichever is chosen.
-  await page.getByRole('button', { name: /^underside of the top: 708.6/ }).click();
-  await editor.getByRole('combobox').selectOption('Thickness of the top');
-  await editor.getByLabel('underside of the top').fill('706,6');
-  await editor.getByLabel('underside of the top').press('Enter');
-  await expect
-    .poll(() => fieldOf(page, 'Thickness of the top').inputValue(), { timeout: 30_000 })
-    .toBe('30 mm');
+    // A figure that no parameter is by itself: the underside follows the height or the thickness, whichever is chosen.
+    await page.getByRole('button', { name: /^underside of the top: 708.6/ }).click();
+    await editor.getByRole('combobox').selectOption('Thickness of the top');
+    await editor.getByLabel('underside of the top').fill('706,6');
+    await editor.getByLabel('underside of the top').press('Enter');
+    await expect
+      .poll(() => fieldOf(page, 'Thickness of the top').inputValue(), { timeout: 30_000 })
+      .toBe('30 mm');
 
-  // What cannot be read is refused in words, and changes nothing.
-  await fieldOf(page, 'Stock thickness').fill('thick');
-  await page.locator('.figures .problem').first().waitFor();
-  await fieldOf(page, 'Stock thickness').press('Escape');
-  expect(await fieldOf(page, 'Stock thickness').inputValue()).toBe('36 mm');
+    // What cannot be read is refused in words, and changes nothing.
+    await fieldOf(page, 'Stock thickness').fill('thick');
+    await page.locator('.figures .problem').first().waitFor();
+    await fieldOf(page, 'Stock thickness').press('Escape');
+    expect(await fieldOf(page, 'Stock thickness').inputValue()).toBe('36 mm');
 
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await page.getByRole('button', { name: 'Undo' }).click();
-  expect(await fieldOf(page, 'Overall height').inputValue()).toBe('735 mm');
-  await page.getByRole('button', { name: 'Redo' }).click();
-  await expect.poll(() => figuresShown(page)).toContain('736.6');
-  await settled(page);
-
-  // The sheets counted here are those that the command line makes of the file.
-  const shown = await page.locator('.title-block dd').last().textContent();
-  await page.goto(`${app.address}#/designs`);
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Save Shallow V trestle as a file' }).click(),
-  ]);
-  const read = readDesign(readFileSync(await download.path(), 'utf8'), 'saved.json');
-  expect(read.ok).toBe(true);
-  if (!read.ok) return;
-  expect(read.value.design.parameters.overall_height).toBe('29 in');
-  const computed = compute(read.value.design);
-  expect(computed.ok).toBe(true);
-  if (!computed.ok) return;
-  const sheets = computed.value.patterns.reduce((sum, { plan }) => sum + plan.sheets.length, 0);
-  expect(shown).toContain(String(sheets));
-  expect(troubles).toEqual([]);
-  await context.close();
-});
-
-test('a point of the form is pulled with the arrow keys and with the pointer; what follows is one step to take back', async () => {
-  const { page, troubles, context } = await app.visitor();
-  await beginDesign(page, app.address, 'Shallow V trestle');
-  const handle = page.getByRole('button', { name: /^Underside of the top: pull/ });
-  await handle.focus();
-  await page.keyboard.press('ArrowUp');
-  await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('736 mm');
-  await page.keyboard.press('Shift+ArrowDown');
-  await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('726 mm');
-
-  const box = (await handle.locator('.handle-dot').boundingBox())!;
-  const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  await page.mouse.move(at.x, at.y);
-  await page.mouse.down();
-  await page.mouse.move(at.x, at.y - 4, { steps: 2 });
-  await page.mouse.move(at.x, at.y - 9, { steps: 2 });
-  // While it is held the figures move, but nothing is kept.
-  await page.locator('.readout.pulling').waitFor();
-  await page.mouse.up();
-  const pulled = await expect
-    .poll(() => fieldOf(page, 'Overall height').inputValue())
-    .not.toBe('726 mm')
-    .then(() => fieldOf(page, 'Overall height').inputValue());
-  expect(Number.parseFloat(pulled)).toBeGreaterThan(728);
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('726 mm');
-  expect(troubles).toEqual([]);
-  await context.close();
-});
-
-test('a finding leads to its place, and what one figure would cure is set by a button', async () => {
-  const { page, troubles, context } = await app.visitor();
-  await beginDesign(page, app.address, 'Shallow V trestle');
-  await settled(page);
-  await page.locator('.finding.caution button').first().click();
-  await page.locator('.scene .line.chosen').first().waitFor({ state: 'attached' });
-  // The splay brings the heads of the legs too near to the middle: a check of the form, which names what would do.
-  await fieldOf(page, 'Splay').fill('10');
-  await fieldOf(page, 'Spread of the feet').fill('660');
-  await fieldOf(page, 'Overall height').fill('780');
-  await fieldOf(page, 'Overall height').press('Enter');
-  const wrong = page.locator('.finding.stop');
-  await wrong.first().waitFor();
-  const cure = wrong.getByRole('button', { name: /^Set / });
-  if ((await wrong.count()) > 0) {
-    await cure.first().click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await fieldOf(page, 'Overall height').inputValue()).toBe('735 mm');
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect.poll(() => figuresShown(page)).toContain('736.6');
     await settled(page);
-  }
-  expect(troubles).toEqual([]);
-  await context.close();
-});
+
+    // The sheets counted here are those that the command line makes of the file.
+    const shown = await page.locator('.title-block dd').last().textContent();
+    await page.goto(`${app.address}#/designs`);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save Shallow V trestle as a file' }).click(),
+    ]);
+    const read = readDesign(readFileSync(await download.path(), 'utf8'), 'saved.json');
+    expect(read.ok).toBe(true);
+    if (!read.ok) return;
+    expect(read.value.design.parameters.overall_height).toBe('29 in');
+    const computed = compute(read.value.design);
+    expect(computed.ok).toBe(true);
+    if (!computed.ok) return;
+    const sheets = computed.value.patterns.reduce((sum, { plan }) => sum + plan.sheets.length, 0);
+    expect(shown).toContain(String(sheets));
+    expect(troubles).toEqual([]);
+    await context.close();
+  },
+  PATIENCE,
+);
+
+test(
+  'a point of the form is pulled with the arrow keys and with the pointer; what follows is one step to take back',
+  async () => {
+    const { page, troubles, context } = await app.visitor();
+    await beginDesign(page, app.address, 'Shallow V trestle');
+    const handle = page.getByRole('button', { name: /^Underside of the top: pull/ });
+    await handle.focus();
+    await page.keyboard.press('ArrowUp');
+    await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('736 mm');
+    await page.keyboard.press('Shift+ArrowDown');
+    await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('726 mm');
+
+    const box = (await handle.locator('.handle-dot').boundingBox())!;
+    const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    await page.mouse.move(at.x, at.y);
+    await page.mouse.down();
+    await page.mouse.move(at.x, at.y - 4, { steps: 2 });
+    await page.mouse.move(at.x, at.y - 9, { steps: 2 });
+    // While it is held the figures move, but nothing is kept.
+    await page.locator('.readout.pulling').waitFor();
+    await page.mouse.up();
+    const pulled = await expect
+      .poll(() => fieldOf(page, 'Overall height').inputValue())
+      .not.toBe('726 mm')
+      .then(() => fieldOf(page, 'Overall height').inputValue());
+    expect(Number.parseFloat(pulled)).toBeGreaterThan(728);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('726 mm');
+    expect(troubles).toEqual([]);
+    await context.close();
+  },
+  PATIENCE,
+);
+
+test(
+  'a finding leads to its place, and what one figure would cure is set by a button',
+  async () => {
+    const { page, troubles, context } = await app.visitor();
+    await beginDesign(page, app.address, 'Shallow V trestle');
+    await settled(page);
+    await page.locator('.finding.caution button').first().click();
+    await page.locator('.scene .line.chosen').first().waitFor({ state: 'attached' });
+    // The splay brings the heads of the legs too near to the middle: a check of the form, which names what would do.
+    await fieldOf(page, 'Splay').fill('10');
+    await fieldOf(page, 'Spread of the feet').fill('660');
+    await fieldOf(page, 'Overall height').fill('780');
+    await fieldOf(page, 'Overall height').press('Enter');
+    const wrong = page.locator('.finding.stop');
+    await wrong.first().waitFor();
+    const cure = wrong.getByRole('button', { name: /^Set / });
+    if ((await wrong.count()) > 0) {
+      await cure.first().click();
+      await settled(page);
+    }
+    expect(troubles).toEqual([]);
+    await context.close();
+  },
+  PATIENCE,
+);

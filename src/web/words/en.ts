@@ -88,6 +88,14 @@ export const words = {
     themes: { system: 'as this device', light: 'light', dark: 'dark' },
     busy: 'One moment: the last change is not kept yet.',
   },
+  joints: {
+    list: 'Joints of the base',
+    count: (count: number) => `${count} ×`,
+    between: 'Between',
+    alone: 'This form draws single parts: where others join them stands on their patterns, as centre lines.',
+    none: 'This base has no joints.',
+    drawing: (label: string) => `${label}, marked out on its parts and cut open`,
+  },
   trouble: {
     full: 'This browser has no room left: your last change is not kept yet.',
     broken: 'This browser does not keep your last change. It stays in this page until it is closed.',

@@ -26,7 +26,7 @@ export function book({ computed }: Answering, _: undefined): ScreenBook | 'parts
   };
 }
 
-function forScreen(block: BookBlock): ScreenBlock {
+export function forScreen(block: BookBlock): ScreenBlock {
   return block.kind === 'drawing' || block.kind === 'plate'
     ? { ...block, scene: sceneForScreen(block.scene) }
     : block;

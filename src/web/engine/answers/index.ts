@@ -3,6 +3,7 @@ import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
 import { meshes } from './meshes.ts';
+import { joints } from './joints.ts';
 import { parts } from './parts.ts';
 import { pattern } from './pattern.ts';
 import { picture } from './picture.ts';
@@ -19,6 +20,7 @@ export const ANSWERS = {
   findings,
   form,
   handles,
+  joints,
   meshes,
   parts,
   pattern,
