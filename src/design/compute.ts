@@ -1,7 +1,7 @@
 import type { BuiltBase, SolidKernel } from '../base/index.ts';
 import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
-import { basePicture, pictorialOf } from '../drawing/index.ts';
+import { basePicture, type LeafLabel, pictorialOf } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import { handsOf, routePart, type Tooling } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
@@ -9,11 +9,14 @@ import { type PartsOfDesign, partsOfDesign, partsStanding } from './base-of-desi
 import type { Computed, ComputedPart, ComputedPattern, ComputedView, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
 import { type Decided, formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
+import { leafLabels } from './leaf-labels.ts';
 import { lengthStyleOf } from './length-style.ts';
 import { type Memo, remember, same } from './memo.ts';
 import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
 import { calibrationFindings, resolvePaper } from './resolve-paper.ts';
 import { resolveTooling } from './resolve-tooling.ts';
+import { resolveWood } from './resolve-wood.ts';
+import { type ComputedWood, woodOfDesign } from './wood-of-design.ts';
 
 export interface ComputeOptions {
   readonly wanted?: Wanted;
@@ -63,6 +66,8 @@ export function* computeInSteps(
   const solids = wanted.standing === false ? undefined : options.solids;
   const made = partsIn(design, sketch.value, tooling.value, solids, memo);
   if (!made.ok) return made;
+  const wood = woodIn(design, made.value.base, memo);
+  if (!wood.ok) return wood;
   yield;
   const partsMade = made.value.parts.map((part) => same(memo, 'part', part, part.name));
   const requests = wanted.patterns ?? design.patterns;
@@ -84,6 +89,7 @@ export function* computeInSteps(
     design,
     request,
     paper: paper.value,
+    leaves: leavesFor(request, made.value.base, wood.value),
     memo,
     announce,
     ...partNamed(request.part, parts),
@@ -106,12 +112,14 @@ export function* computeInSteps(
     lengths: lengthStyleOf(design),
     sketch: sketch.value,
     ...(made.value.base === undefined ? {} : { base: made.value.base }),
+    ...(wood.value === undefined ? {} : { wood: wood.value }),
     parts,
     patterns,
     views,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
     findings: gravestFirst([
       ...made.value.findings,
+      ...(wood.value?.findings ?? []),
       ...parts.flatMap((each) => findingsIn(each, lengthStyleOf(design), memo)),
       ...calibrationFindings(paper.value),
     ]),
@@ -156,6 +164,27 @@ function asTheWoodIs(decided: Decided, part: string, { measured }: Design): Deci
       ...(length !== undefined && { length: { ...then.length, [part]: length } }),
     },
   };
+}
+
+function leavesFor(
+  { part, mirrored }: PatternRequest,
+  base: BuiltBase | undefined,
+  wood: ComputedWood | undefined,
+): readonly LeafLabel[] {
+  const members = (base?.made ?? []).flatMap((each) => each.members);
+  return leafLabels(wood, part, mirrored, (id) =>
+    members.some((member) => member.part === id && member.hand === 'right'),
+  );
+}
+
+/** Of parts alone no wood is reckoned; what is typed is read all the same. */
+function woodIn(design: Design, base: BuiltBase | undefined, memo: Memo): Result<ComputedWood | undefined> {
+  if (base === undefined) {
+    const read = resolveWood(design);
+    return read.ok ? ok(undefined) : read;
+  }
+  const inputs = [base, design.wood, design.base, design.units];
+  return remember(memo, { stage: 'wood', inputs }, () => woodOfDesign(design, base));
 }
 
 function sketchIn(design: Design, memo: Memo, decided: Decided = design): Result<Sketch> {

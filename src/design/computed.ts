@@ -6,6 +6,7 @@ import type { SheetPlan } from '../print/index.ts';
 import type { Hand, Routing } from '../routing/index.ts';
 import type { Sketch, SketchedPart } from '../sketch/index.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
+import type { ComputedWood } from './wood-of-design.ts';
 
 /** Which outputs are asked for; what is left out costs nothing. */
 export interface Wanted {
@@ -50,6 +51,8 @@ export interface Computed {
   readonly base?: BuiltBase;
   readonly parts: readonly ComputedPart[];
   readonly patterns: readonly ComputedPattern[];
+  /** Of a base: movement, leaves, inserts. */
+  readonly wood?: ComputedWood;
   readonly views: readonly ComputedView[];
   readonly drawings: readonly { readonly request: PatternRequest; readonly pattern: Pattern }[];
   /** Graver ones first. */

@@ -1,5 +1,5 @@
 import { fail, ok, type Result } from '../core/index.ts';
-import { drawPattern, type Pattern, type PatternOptions } from '../drawing/index.ts';
+import { drawPattern, type LeafLabel, type Pattern, type PatternOptions } from '../drawing/index.ts';
 import { type Paper, planSheets, type SheetPlan, sheetDigests } from '../print/index.ts';
 import type { Routing } from '../routing/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
@@ -17,6 +17,8 @@ export interface PatternStage {
   readonly part: SketchedPart;
   readonly routing: Routing;
   readonly paper: Paper;
+  /** Of pieces that carry leaves of a bookmatch. */
+  readonly leaves: readonly LeafLabel[];
   readonly memo: Memo;
   readonly announce: (words: string) => void;
 }
@@ -38,7 +40,7 @@ function drawingInputs(stage: PatternStage): readonly unknown[] {
 const slotOf = ({ request: { part, view, mirrored } }: PatternStage): string =>
   `${part} ${view}${mirrored ? ' mirrored' : ''}`;
 
-function optionsOf({ design, request }: PatternStage): PatternOptions {
+function optionsOf({ design, request, leaves }: PatternStage): PatternOptions {
   return {
     view: request.view,
     mirrored: request.mirrored,
@@ -46,6 +48,7 @@ function optionsOf({ design, request }: PatternStage): PatternOptions {
     revision: design.revision.index,
     date: design.revision.date,
     lengths: lengthStyleOf(design),
+    ...(leaves.length === 0 ? {} : { leaves }),
   };
 }
 

@@ -86,6 +86,20 @@ export interface PatternOptions {
   readonly date: string;
   /** How lengths are written beside the pattern. */
   readonly lengths: LengthStyle;
+  /** Where the pieces of this pattern carry leaves of a bookmatch. */
+  readonly leaves?: readonly LeafLabel[];
+}
+
+/** A leaf that a piece made from a pattern carries. */
+export interface LeafLabel {
+  /** As the piece is marked: `FR`. */
+  readonly piece: string;
+  /** Of the piece. */
+  readonly face: 'face' | 'back';
+  /** Board and leaf: `A2`. */
+  readonly leaf: string;
+  /** Which face of the leaf shows. */
+  readonly shows: 'upper' | 'lower';
 }
 
 /** A length to measure across the taped pattern. */

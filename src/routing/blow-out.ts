@@ -3,8 +3,10 @@ import {
   directionAt,
   distance,
   type Edge,
+  leftOf,
   type Outline,
   reverseEdge,
+  scale,
   type Vec,
 } from '../geometry/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
@@ -24,6 +26,9 @@ export interface BlowOut {
   readonly at: Vec;
   /** Direction of feed there, unit: the wood breaks out that way. */
   readonly out: Vec;
+  /** Along the next edge from there, and away from the wood beside it, unit: where a block stands. */
+  readonly along: Vec;
+  readonly away: Vec;
   /**
    * `first`: the next edge is routed as well, so this one is cut before it and the later cut takes off what broke out. `block`: nothing is cut
    * there afterwards, and a block must stand behind the corner.
@@ -49,9 +54,10 @@ export function blowOuts(
       const next = edges[(at + 1) % edges.length];
       if (at < 0 || next === undefined) return [];
       const out = directionAt(path, 1);
-      if (wood * cross(out, directionAt(next, 0)) < SHARP) return [];
+      const along = directionAt(next, 0);
+      if (wood * cross(out, along) < SHARP) return [];
       const cure = isRouted(next) ? 'first' : 'block';
-      return [{ edge, next: next.tag.id, at: path.to, out, cure }];
+      return [{ edge, next: next.tag.id, at: path.to, out, along, away: scale(leftOf(along), -wood), cure }];
     });
 }
 

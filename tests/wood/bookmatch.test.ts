@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { moveBy, STAY } from '../../src/geometry/index.ts';
+import { moveBy } from '../../src/geometry/index.ts';
 import { lengthWords } from '../../src/routing/index.ts';
 import {
   checkLeaves,
@@ -63,7 +63,7 @@ describe('a leaf map', () => {
   });
 
   it('follows the pattern where that is placed on the board: head to tail the marked end points down', () => {
-    const placed = new Map([['leg', { ...STAY, turn: Math.PI / 2, ...moveBy(500, 20) }]]);
+    const placed = new Map([['leg', { ...moveBy(500, 20), turn: Math.PI / 2 }]]);
     const [first] = leafMap(matchOf('leg'), legs, 4, placed).places;
     const turned = new Map([['leg', { ...placed.get('leg')!, turn: -Math.PI / 2 }]]);
     const [other] = leafMap(matchOf('leg'), legs, 4, turned).places;

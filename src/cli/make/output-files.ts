@@ -15,6 +15,7 @@ import { basePicture, type Lettering, sceneToSvg, viewScene } from '../../drawin
 import type { PrintFonts, SheetName } from '../../print/index.ts';
 import { findingsTable } from '../findings-table.ts';
 import type { FileToWrite } from '../write-together.ts';
+import { woodFiles } from './wood-files.ts';
 
 /** The lettering in both its forms: to be embedded in a PDF, and as shapes for SVG. */
 export interface Letters {
@@ -58,6 +59,7 @@ export async function outputFiles(
   if (computed.base !== undefined) {
     onStep('writing the shop book');
     files.push(...(await bookFiles(computed, computed.base, letters)));
+    files.push(...(await woodFiles(computed, letters.fonts, letters.lettering)));
     for (const side of views) {
       onStep(`setting out the view ${side}`);
       const content = await printSettingOut(computed, side, letters.fonts);

@@ -112,7 +112,7 @@ export function topChapter(built: BuiltBase, fixings: TopFixings, style: BookSty
     blocks: [
       {
         kind: 'text',
-        text: `A solid top ${long(base.top.width, style)} wide, its grain along the table, moves by ${fine(movement.range, style)} across a year: ${fine(movement.shrinks, style)} narrower and ${fine(movement.swells, style)} wider than made at ${made} % moisture, between ${dry.celsius} °C with ${percent(dry.humidity)} and ${damp.celsius} °C with ${percent(damp.humidity)} of humidity (flat-sawn; ${movement.sources.map((source) => source.replace(/[:;].*$/s, '')).join('; ')}). It is held still along its middle; elsewhere its screws stand in slots across the grain. Mark the holes from the finished base in place, not from these figures, and leave at least ${fine(6, style)} of the top above them.`,
+        text: `A solid top ${long(base.top.width, style)} wide, its grain along the table, moves by ${fine(movement.range, style)} across a year: ${fine(movement.shrinks, style)} narrower and ${fine(movement.swells, style)} wider than made at ${tenth(made)} % moisture, between ${tenth(dry.celsius)} °C with ${percent(dry.humidity)} and ${tenth(damp.celsius)} °C with ${percent(damp.humidity)} of humidity (${fixings.sawn}-sawn; ${movement.sources.map((source) => source.replace(/[:;].*$/s, '')).join('; ')}). It is held still along its middle; elsewhere its screws stand in slots across the grain. Mark the holes from the finished base in place, not from these figures, and leave at least ${fine(6, style)} of the top above them.`,
       },
       {
         kind: 'table',
@@ -138,6 +138,8 @@ export function topChapter(built: BuiltBase, fixings: TopFixings, style: BookSty
     ],
   };
 }
+
+const tenth = (value: number): number => Math.round(value * 10) / 10;
 
 /** What the cutter leaves for the hand: residues to pare and pockets to square. */
 export function handChapter(parts: readonly ComputedPart[], built: BuiltBase, style: BookStyle): BookChapter {

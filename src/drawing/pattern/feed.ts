@@ -9,10 +9,11 @@ import {
   scale,
   type Vec,
 } from '../../geometry/index.ts';
-import type { FeedRun, Tooling } from '../../routing/index.ts';
+import { blowOuts, type FeedRun, type Tooling } from '../../routing/index.ts';
 import type { Mark } from '../api.ts';
 import { type Drawing, fits, pathMark, textMark } from '../layout/drawing.ts';
 import { openHead, readable, stroke } from '../layout/strokes.ts';
+import { drawBackingBlock } from './backing-block.ts';
 import { besideChain, type Chain, chainOf, onChain } from './chain.ts';
 import type { PatternSource } from './source.ts';
 
@@ -77,12 +78,17 @@ export function drawFeed(drawing: Drawing, source: PatternSource): void {
   const machine = MACHINE[source.routing.tooling.machine];
   const shown = new Set<Run>();
   const runs = runsOf(source);
+  const corners = blowOuts(source.part, source.routing.feed, source.routing.tooling.machine);
+  const isFirst = (run: Run): boolean =>
+    corners.some(({ edge, cure }) => edge === run.edge && cure === 'first');
+  for (const corner of corners.filter(({ cure }) => cure === 'block'))
+    drawBackingBlock(drawing, source, corner);
   for (const run of runs) {
     if (run.length < LEAST) continue;
     const count = Math.min(MOST_ARROWS, Math.max(1, Math.round(run.length / REPEAT)));
     for (let i = 0; i < count; i++) {
       const middle = ((i + 0.5) * run.length) / count;
-      if (drawArrow(drawing, run, middle, wordsOf(run, machine), USUAL)) shown.add(run);
+      if (drawArrow(drawing, run, middle, wordsOf(run, machine, isFirst(run)), USUAL)) shown.add(run);
     }
   }
   for (const hole of source.part.region.holes) {
@@ -96,7 +102,7 @@ export function drawFeed(drawing: Drawing, source: PatternSource): void {
   }
 }
 
-function wordsOf(run: Run, machine: string): readonly string[] {
+function wordsOf(run: Run, machine: string, first: boolean): readonly string[] {
   switch (run.grain) {
     case 'with':
       return [`feed, ${machine}, with the grain`, `feed, ${machine}`];
@@ -106,7 +112,11 @@ function wordsOf(run: Run, machine: string): readonly string[] {
         `feed, ${machine}, AGAINST the grain`,
       ];
     case 'end':
-      return [`feed, ${machine}, end grain`, `feed, ${machine}`];
+      return [
+        `feed, ${machine}, end grain${first ? ': CUT FIRST' : ''}`,
+        ...(first ? ['end grain: CUT FIRST'] : []),
+        `feed, ${machine}`,
+      ];
     case 'neutral':
       return [`feed, ${machine}`];
     default:

@@ -3,6 +3,7 @@ import { writeExact } from '../layout/figures.ts';
 import { plainLabel } from './plain-words.ts';
 import type { PatternSource } from './source.ts';
 import { offsetWords } from './template-labels.ts';
+import { leafLines } from './words.ts';
 
 /** How the part is routed and sawn, for the notes and for the first page of the sheets. */
 export function toolFacts(source: PatternSource): readonly ToolFact[] {
@@ -26,6 +27,7 @@ export function toolFacts(source: PatternSource): readonly ToolFact[] {
     { words: 'saw outside the line by', figure: write(tooling.sawAllowance) },
     endAllowance === 0 ? undefined : { words: 'left on at the ends', figure: write(endAllowance) },
     blade && { words: 'band-saw blade up to', figure: write(blade.blade.width) },
+    ...leafLines(source).map((words) => ({ words })),
   ];
   return facts.filter((fact) => fact !== undefined);
 }

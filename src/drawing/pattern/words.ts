@@ -40,7 +40,23 @@ export function factsOf(source: PatternSource, many: string): readonly string[] 
     many,
     'show face this side',
     `${writeLength(part.thickness, options.lengths)} thick`,
+    ...leafFact(source),
   ];
+}
+
+/** In the part itself only which leaf belongs to which piece: `leaf A2 on FL, A4 on BR`; the notes say the rest. */
+function leafFact({ options: { leaves = [] } }: PatternSource): readonly string[] {
+  const shown = leaves.filter(({ face }) => face === 'face');
+  if (shown.length === 0) return [];
+  return [`leaf ${shown.map(({ leaf, piece }) => `${leaf} on ${piece}`).join(', ')}`];
+}
+
+/** One line for each leaf: `FL, face side: leaf A2, its upper face shows`. */
+export function leafLines({ options: { leaves = [] } }: PatternSource): readonly string[] {
+  return leaves.map(
+    ({ piece, face, leaf, shows }) =>
+      `${piece}, ${face === 'face' ? 'face side' : 'back'}: leaf ${leaf}, its ${shows} face shows`,
+  );
 }
 
 /** How many are made of this hand, and how many of the other from which pattern: from the most words to the fewest. */
