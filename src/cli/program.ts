@@ -5,9 +5,11 @@ import { addCalibrate } from './commands/calibrate.ts';
 import { addCheck } from './commands/check.ts';
 import { addCut } from './commands/cut.ts';
 import { addForms } from './commands/forms.ts';
+import { addLay } from './commands/lay.ts';
 import { addFromLink, addLink } from './commands/link.ts';
 import { addMake } from './commands/make.ts';
 import { addMeasured } from './commands/measured.ts';
+import { addMend } from './commands/mend.ts';
 import { addOffset } from './commands/offset.ts';
 import { addRenew } from './commands/renew.ts';
 import { addSet } from './commands/set.ts';
@@ -23,10 +25,12 @@ const COMMANDS: readonly AddCommand[] = [
   addStart,
   addSet,
   addCheck,
+  addLay,
   addMake,
   addMeasured,
   addCut,
   addCalibrate,
+  addMend,
   addRenew,
   addLink,
   addFromLink,

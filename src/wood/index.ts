@@ -51,6 +51,7 @@ export type {
 export { carriedFigure } from './figure/carried-figure.ts';
 export { halvedPicture, picturePyramid } from './figure/halved-picture.ts';
 export { photographFor } from './figure/photograph-for.ts';
+export { pieceOnBoard } from './figure/piece-on-board.ts';
 export { resamplePicture } from './figure/resample-picture.ts';
 export { TILE, type TileLevel, tileLevels } from './figure/tile-plan.ts';
 export { type TileInView, tilesInView } from './figure/tiles-in-view.ts';

@@ -46,7 +46,7 @@ describe('the README', () => {
     const offered = [...out.matchAll(/^ {2}([a-z]+) .*?(?:\[|<|\S)/gm)].map((found) => found[1] ?? '');
     const named = [...readme.matchAll(/^\| `legwright ([a-z]+)/gm)].map((found) => found[1] ?? '');
     expect(offered.filter((name) => name !== 'help')).toEqual(expect.arrayContaining(named));
-    expect(named.length).toBe(11);
+    expect(named.length).toBe(13);
   });
 
   it('points at files and scripts that exist', () => {
