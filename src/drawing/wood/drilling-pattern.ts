@@ -96,6 +96,11 @@ function patternOf(
   const angle = long ? 0 : Math.PI / 2;
   const checks = checkOf(holes);
   drawing.draw(middleLine(box));
+  for (const { name: letterOf, from, to } of checks)
+    for (const at of [from, to])
+      drawing.draw([
+        textMark(letterOf, vec(at.x + 7, at.y + 3), { height: 3.5, weight: 'semibold', role: 'check' }),
+      ]);
   for (const [at, hole] of holes.entries()) {
     const text = `hole ${at + 1}: Ø ${say(insert.pilot)}, ${say(depth)} deep`;
     letter(
