@@ -9,7 +9,7 @@ import { applyFigure } from './apply-figure.ts';
 import { findFigure } from './find-figure.ts';
 import { keyOfFinding, keyOfProblem } from './key-of-finding.ts';
 import { parametersToTry } from './parameters-to-try.ts';
-import { toolToMake } from './tools-to-make.ts';
+import { isEasilyMade, toolToMake } from './tools-to-make.ts';
 
 /** So often a design is computed anew in search of cures, for all that is wrong with it together. */
 const MOST_TRIALS = 200;
@@ -20,7 +20,8 @@ type Outcome = {
   readonly keys: ReadonlySet<string>;
   readonly stops: ReadonlySet<string>;
 };
-type Trial = (design: Design) => Outcome;
+/** `standing`: with how the base weighs and stands. */
+type Trial = (design: Design, standing?: boolean) => Outcome;
 
 /**
  * As `compute`; beside every finding that says stop, and beside every check of the form that fails, stands a figure to set, where one alone would do: the
@@ -31,14 +32,18 @@ export function computeWithCures(design: Design, options: ComputeOptions = {}): 
   const memo = options.memo ?? new Map();
   const computed = compute(design, { ...options, memo });
   const tried = new Map<string, Outcome>();
-  const trial: Trial = (other) => {
-    const key = JSON.stringify([other.parameters, other.base]);
+  const trial: Trial = (other, standing = true) => {
+    const key = JSON.stringify([other.parameters, other.base, standing]);
     const known = tried.get(key);
     if (known !== undefined) return known;
     if (tried.size >= MOST_TRIALS) return NOTHING;
     const { solids } = options;
     const outcome = outcomeOf(
-      compute(other, { memo, wanted: { patterns: [] }, ...(solids === undefined ? {} : { solids }) }),
+      compute(other, {
+        memo,
+        wanted: { patterns: [], standing },
+        ...(solids === undefined ? {} : { solids }),
+      }),
     );
     tried.set(key, outcome);
     return outcome;
@@ -74,22 +79,26 @@ function cureOfFinding(computed: Computed, finding: Finding, trial: Trial): Figu
   const { design, sketch } = computed;
   const key = keyOfFinding(finding);
   const before = new Set(computed.findings.filter(({ severity }) => severity === 'stop').map(keyOfFinding));
-  const does = (other: Design): boolean => {
-    const outcome = trial(other);
-    return outcome.ok && !outcome.stops.has(key) && [...outcome.stops].every((each) => before.has(each));
-  };
+  const doesWith =
+    (standing: boolean) =>
+    (other: Design): boolean => {
+      const outcome = trial(other, standing);
+      return outcome.ok && !outcome.stops.has(key) && [...outcome.stops].every((each) => before.has(each));
+    };
+  const does = doesWith(true);
   const made = toolToMake(design, finding);
-  if (made !== undefined && does(applyFigure(design, made))) return made;
+  const canBeMade = made !== undefined && does(applyFigure(design, made));
+  if (canBeMade && isEasilyMade(finding)) return made;
   const form = formOfDesign(design);
   if (!form.ok) return undefined;
-  const parameters = parametersToTry(form.value, sketch.parameters, partsConcerned(computed, finding));
-  return firstFigure(
-    design,
-    form.value,
-    parameters.map(({ name }) => name),
-    sketch.parameters,
-    does,
+  const names = parametersToTry(form.value, sketch.parameters, partsConcerned(computed, finding)).map(
+    ({ name }) => name,
   );
+  const search = (enough: typeof does) => firstFigure(design, form.value, names, sketch.parameters, enough);
+  // Whether joints hold together is told without weighing the base: that is asked of the figure found alone.
+  const quick = finding.code.startsWith('joint.') ? search(doesWith(false)) : undefined;
+  if (quick !== undefined && does(applyFigure(design, quick))) return quick;
+  return search(does) ?? (canBeMade ? made : undefined);
 }
 
 /** The part that a finding names, and both that are joined where it speaks of a joint. */

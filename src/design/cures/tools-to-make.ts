@@ -1,4 +1,5 @@
 import type { FigureToSet, Finding } from '../../core/index.ts';
+import { USUAL_DOWELS } from '../../materials/index.ts';
 import { formatLength } from '../../measure/index.ts';
 import type { Design } from '../design-schema.ts';
 import { lengthStyleOf } from '../length-style.ts';
@@ -25,4 +26,9 @@ export function toolToMake(design: Design, { fits }: Finding): FigureToSet | und
     value: [...(base.looseTenons ?? usualBase().looseTenons ?? []), own],
     words: `Loose tenons made to measure: ${[fits.thickness, fits.width, fits.length].map(say).join(' × ')}`,
   };
+}
+
+/** A tenon is sawn and rounded to any size; a dowel is bought, of a diameter that is sold. */
+export function isEasilyMade({ fits }: Finding): boolean {
+  return fits?.kind !== 'dowel' || USUAL_DOWELS.some(({ diameter }) => diameter === fits.thickness);
 }
