@@ -1,13 +1,18 @@
 export type { PlacedPart, StandingBase } from './api.ts';
 export type { SawRange } from './end-cut/index.ts';
 export {
+  type CutTable,
+  linesToMark,
   type PictureView,
   sawCautions,
   sayCut,
   sayCutError,
+  sayHoldDown,
   sayNextCut,
   sayWays,
   settingPicture,
+  tableOfWays,
+  type WedgePicture,
 } from './end-cut/index.ts';
 export { caulAsPart } from './glue-up/cauls-of.ts';
 export type { Bore, Joint, JointSection, JointWork, Pocket, Tenon } from './joints/api.ts';

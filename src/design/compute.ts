@@ -1,4 +1,4 @@
-import type { BuiltBase, SolidKernel } from '../base/index.ts';
+import { type BuiltBase, caulAsPart, type SolidKernel } from '../base/index.ts';
 import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
 import { basePicture, type LeafLabel, pictorialOf } from '../drawing/index.ts';
@@ -68,11 +68,15 @@ export function* computeInSteps(
   if (!made.ok) return made;
   const wood = woodIn(design, made.value.base, memo);
   if (!wood.ok) return wood;
-  yield;
   const partsMade = made.value.parts.map((part) => same(memo, 'part', part, part.name));
-  const requests = wanted.patterns ?? design.patterns;
+  yield;
+  const cauls = (made.value.base?.cauls ?? []).map(caulAsPart);
+  const requests = [
+    ...(wanted.patterns ?? design.patterns),
+    ...(wanted.cauls === true ? cauls.map(({ name }) => patternOfCaul(name)) : []),
+  ];
   const drawingRequests = wanted.drawings ?? [];
-  const strangers = unknownParts([...requests, ...drawingRequests], partsMade);
+  const strangers = unknownParts([...requests, ...drawingRequests], [...partsMade, ...cauls]);
   if (strangers.length > 0) return fail(...strangers);
 
   const announce = countSteps(options, partsMade.length + 2 * requests.length + drawingRequests.length);
@@ -85,6 +89,11 @@ export function* computeInSteps(
     parts.push(routeIn(part, tooling.value, asked, memo));
     yield;
   }
+  // Cauls are parts only where their patterns are asked for: they are sawn, and nothing is checked of them.
+  const askedCauls = cauls
+    .filter(({ name }) => [...requests, ...drawingRequests].some(({ part }) => part === name))
+    .map((caul) => routeIn(same(memo, 'part', caul, caul.name), tooling.value, [], memo));
+  const withCauls = [...parts, ...askedCauls];
   const stageOf = (request: PatternRequest): PatternStage => ({
     design,
     request,
@@ -92,7 +101,7 @@ export function* computeInSteps(
     leaves: leavesFor(request, made.value.base, wood.value),
     memo,
     announce,
-    ...partNamed(request.part, parts),
+    ...partNamed(request.part, withCauls),
   });
   const laid: Result<ComputedPattern>[] = [];
   for (const request of requests) {
@@ -113,7 +122,7 @@ export function* computeInSteps(
     sketch: sketch.value,
     ...(made.value.base === undefined ? {} : { base: made.value.base }),
     ...(wood.value === undefined ? {} : { wood: wood.value }),
-    parts,
+    parts: withCauls,
     patterns,
     views,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
@@ -126,6 +135,8 @@ export function* computeInSteps(
     grids: gridsAfter(design.grids, patterns),
   });
 }
+
+const patternOfCaul = (part: string): PatternRequest => ({ part, view: 'part', mirrored: false });
 
 /** The parts as made; those cut already as they were when they were cut. */
 function partsIn(

@@ -12,6 +12,8 @@ import type { ComputedWood } from './wood-of-design.ts';
 export interface Wanted {
   /** Patterns to lay on sheets, in place of those that the design asks for. */
   readonly patterns?: readonly PatternRequest[];
+  /** Patterns of the cauls that gluing needs, beside those of the parts. */
+  readonly cauls?: boolean;
   /** Patterns drawn in one piece, not laid on sheets. */
   readonly drawings?: readonly PatternRequest[];
   /** Views of the base with what is said beside them; none when left out. A form that places no parts has none. */
@@ -49,10 +51,10 @@ export interface Computed {
   readonly sketch: Sketch;
   /** Of a form that places its parts in space. */
   readonly base?: BuiltBase;
-  readonly parts: readonly ComputedPart[];
-  readonly patterns: readonly ComputedPattern[];
   /** Of a base: movement, leaves, inserts. */
   readonly wood?: ComputedWood;
+  readonly parts: readonly ComputedPart[];
+  readonly patterns: readonly ComputedPattern[];
   readonly views: readonly ComputedView[];
   readonly drawings: readonly { readonly request: PatternRequest; readonly pattern: Pattern }[];
   /** Graver ones first. */

@@ -22,9 +22,12 @@ export {
 export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
 export { type FittedPicture, fitPicture } from './title/fit-picture.ts';
+export { jointPictures } from './title/joint-pictures.ts';
 export { letterNear } from './title/letter-near.ts';
 export { partPictures } from './title/part-pictures.ts';
+export { platesOfPart } from './title/part-plates.ts';
 export { type LineDrawing, layPicture, type Picture, type PictureLine, viewScene } from './title/picture.ts';
+export { type NamedPicture, pictureRow } from './title/picture-row.ts';
 export { type Plate, type PlateWay, platesOf } from './title/plate.ts';
 export { sketchedPartPicture } from './title/sketched-part-picture.ts';
 export { CAMERAS } from './view/cameras.ts';

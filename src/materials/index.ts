@@ -6,7 +6,7 @@ export type { Figure } from './figure.ts';
 export { SCREW, TAPE } from './fixings.ts';
 export { KNEE_ROOM, OVERHANG, PLACES, USUAL_HEIGHTS } from './furniture.ts';
 export { BEARING, BUSHING, RUN_ON } from './guides.ts';
-export { DOWEL_RULES, GLUE_PRESSURE, TENON_RULES } from './joinery.ts';
+export { DOWEL_RULES, GLUE_PRESSURE, GLUE_SPREAD, TENON_RULES } from './joinery.ts';
 export { GRAIN_SLOPE, MOST_SPLAY } from './legs.ts';
 export { type LooseTenonSize, USUAL_LOOSE_TENONS } from './loose-tenons.ts';
 export { RESAW_RULES, ROUGH_BOARDS, type RoughBoard } from './lumber.ts';

@@ -34,6 +34,7 @@ const joineryTable = z.object({
     leastThickness: figure,
   }),
   glue: z.object({ lightest: figure, densest: figure, spread: figure }),
+  glueSpread: z.object({ grams: figure, solids: figure }),
 });
 
 /** Rules of the trade for joints, all common practice. Source: shared/tables/joinery.json, each with its own. */
@@ -44,4 +45,6 @@ export const {
   dowel: DOWEL_RULES,
   /** Pressure of clamps in MPa on the lightest and the densest woods, and how it fans out, rad. */
   glue: GLUE_PRESSURE,
+  /** Wet glue on a square metre of glued face, g, and the share of it that stays once it is dry. */
+  glueSpread: GLUE_SPREAD,
 } = joineryTable.parse(table);

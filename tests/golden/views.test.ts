@@ -22,7 +22,7 @@ const plates: readonly (readonly [string, () => readonly (readonly Picture[])[]]
 
 test.each(plates)('%s is drawn as it was', async (file, rows) => {
   const title = { title: 'Raked table', documentType: 'Drawing', number: '1', revision: 'A', date: '2026-01-01' };
-  const [plate] = platesOf([[rows()]], { lengths, width: 190, height: 250, title });
+  const [plate] = platesOf([{ plates: [rows()] }], { lengths, page: { width: 210, height: 297 }, title });
   const svg = sceneToSvg(plate!.scene, lettering, { title: file });
   await expect(rounded(svg)).toMatchFileSnapshot(`views/${file}.svg`);
 });

@@ -5,6 +5,7 @@ import type { LaidDimension } from '../../src/drawing/dimension/api.ts';
 import { flattenEdge } from '../../src/drawing/layout/flatten.ts';
 import { boxesOverlap, boxOfText, segmentMeetsBox } from '../../src/drawing/layout/oriented-box.ts';
 import { basePicture } from '../../src/drawing/title/base-pictures.ts';
+import { breaksOf } from '../../src/drawing/title/breaks-of.ts';
 import { partPictures } from '../../src/drawing/title/part-pictures.ts';
 import { type LaidPicture, layPicture, type Picture } from '../../src/drawing/title/picture.ts';
 import {
@@ -116,7 +117,9 @@ function expectTrue(laid: LaidDimension, scale: number): void {
   const figure = figureOf(text.text);
   switch (laid.dimension.kind) {
     case 'length':
-      expect(Math.abs(lengthOnPaper(laid) / scale - figure)).toBeLessThan(0.0051);
+      expect(Math.abs(lengthOnPaper(laid) / scale + (laid.dimension.shortened ?? 0) - figure)).toBeLessThan(
+        0.0051,
+      );
       // Read from below or from the right.
       expect(text.angle).toBeGreaterThan(-Math.PI / 2 + 0.1);
       expect(text.angle).toBeLessThanOrEqual(Math.PI / 2 + 0.2);
@@ -194,6 +197,14 @@ describe.each(BASE_FORMS.map((form) => [form.name, form] as const))('%s', (_, fo
       const placed = base.parts.find(({ id }) => id === part.members[0]!.part)!;
       for (const picture of partPictures(part, placed))
         figures += expectSound(picture, random.pick([1, 1 / 2, 1 / 5, 1 / 10]), 2.5);
+      const views = partPictures(part, placed);
+      const pieces = breaksOf(views, 1 / 2);
+      for (const picture of views) {
+        // Where the centre of an arc comes to lie is read back of upright pictures alone.
+        const dimensions = picture.dimensions.filter(({ kind }) => kind !== 'radius');
+        figures += expectSound({ ...picture, dimensions, lying: true }, 1 / 5, 2.5);
+        if (pieces !== undefined) figures += expectSound({ ...picture, pieces }, 1 / 2, 2.5);
+      }
     }
     expect(figures).toBeGreaterThan(3 * runs);
   });

@@ -4,6 +4,7 @@ import { planeInFenceFrame } from './fence-frame.ts';
 import { canLie, type Holding } from './holding.ts';
 import { layAfter, MOVES, type Move, OPPOSITE } from './lay.ts';
 import { laid } from './sawn-cut.ts';
+import { type SawWay, waysToSaw } from './ways-to-saw.ts';
 import { withinAngles } from './within-saw.ts';
 
 /**
@@ -22,10 +23,16 @@ export type NextCut =
       readonly swing: boolean;
       readonly tilt: boolean;
       readonly laid: Laid;
-      /** False where the saw does not reach to the other side. */
+      /** False where the saw does not reach to the other side: `ways` then tells how the work is held instead, best first. */
       readonly reached: boolean;
+      readonly ways?: readonly SawWay[];
     }
-  | { readonly kind: 'reset'; readonly laid: Laid; readonly reached: boolean };
+  | {
+      readonly kind: 'reset';
+      readonly laid: Laid;
+      readonly reached: boolean;
+      readonly ways?: readonly SawWay[];
+    };
 
 /**
  * How to make another cut of the same part (its other end, say) after a first that was sawn lying so. Of the four rigid ways of
@@ -33,7 +40,19 @@ export type NextCut =
  * leaves the stop where it is, then least handling. A saw, where given, says whether the mirrored setting can be reached.
  */
 export function nextCut(first: Laid, plane: CutPlane, blank: Blank, saw?: SawRange): NextCut {
-  return cutFrom(first, first.lay, plane, blank, saw);
+  return orHeld(cutFrom(first, first.lay, plane, blank, saw), plane, blank, saw);
+}
+
+/** A cut by itself, held as the saw reaches it: for what follows a cut that the saw makes with a wedge or at an auxiliary fence. */
+export function heldCut(usual: Laid, plane: CutPlane, blank: Blank, saw: SawRange): NextCut {
+  return orHeld({ kind: 'reset', laid: usual, reached: false }, plane, blank, saw);
+}
+
+/** Where the saw does not reach, the setting is that of the best way in which it does. */
+function orHeld(next: NextCut, plane: CutPlane, blank: Blank, saw?: SawRange): NextCut {
+  if (next.kind === 'turn' || next.reached || saw === undefined) return next;
+  const ways = waysToSaw(plane, blank, saw);
+  return { ...next, laid: ways[0] ?? next.laid, ways };
 }
 
 /**
@@ -42,13 +61,9 @@ export function nextCut(first: Laid, plane: CutPlane, blank: Blank, saw?: SawRan
  */
 export function mirroredCut(first: Laid, plane: CutPlane, blank: Blank, saw?: SawRange): NextCut {
   const { down, fence } = first.lay;
-  return cutFrom(
-    first,
-    { down: mirroredSide(down), fence: mirroredSide(fence) },
-    mirrorPlane(plane),
-    mirrorBlank(blank),
-    saw,
-  );
+  const [other, turned] = [mirrorPlane(plane), mirrorBlank(blank)];
+  const asIs = { down: mirroredSide(down), fence: mirroredSide(fence) };
+  return orHeld(cutFrom(first, asIs, other, turned, saw), other, turned, saw);
 }
 
 /** A cut of the mirrored part: x to −x. */

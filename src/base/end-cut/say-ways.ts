@@ -8,6 +8,11 @@ export function sayWays(ways: readonly SawWay[], style: CutStyle = USUAL_STYLE):
   return ways.map((way) => `${capital(sayWay(way, style))}; ${saySetting(way.mitre, way.tilt, style)}.`);
 }
 
+/** How to hold work that lies on a wedge or at an auxiliary fence; nothing where it lies on the saw itself. */
+export function sayHoldDown(ways: readonly Pick<SawWay, 'kind'>[]): readonly string[] {
+  return ways.some(({ kind }) => kind !== 'direct') ? [TEXT.holdDown] : [];
+}
+
 function sayWay(way: SawWay, style: CutStyle): string {
   const end = way.stopEnd === 'far' ? END.near : END.far;
   const lies = `${TEXT.lie(way.lay)}, ${TEXT.endTo(end, way.waste)}`;

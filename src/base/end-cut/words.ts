@@ -83,6 +83,25 @@ export const TEXT = {
     `Width left at the reference: ${face} on the face side, ${back} on the back.`,
   taper: (angle: string, narrows: string, rise: string): string =>
     `It runs out of parallel by ${angle} and narrows towards the ${narrows}: make the taper jig to ${angle}, ${rise}.`,
+  swingCell: (angle: string, to: string, gauge: string, rise: string): string =>
+    `${angle} to the ${to}\n${gauge} on a gauge whose square is 90°\n${rise}`,
+  tiltCell: (angle: string, to: string, table: string, rise: string): string =>
+    `${angle} to the ${to}\n${table} from the table\n${rise}`,
+  wayHeads: {
+    flat: 'Lying flat',
+    edge: 'Standing on edge',
+    'square-fence': 'At a square auxiliary fence',
+    'wedge-at-fence': 'With a wedge at the fence',
+    'wedge-under': 'With a wedge under the work',
+  },
+  rows: { lies: 'Lies', end: 'End and stop', swing: 'Swing', tilt: 'Tilt' },
+  holdDown:
+    'Screw or clamp the wedge or the auxiliary fence to the saw and hold the work down on it with a clamp, never by hand alone: work on a slope slides into the blade. Try the whole stroke with the saw unplugged, and cut a test piece first.',
+  wedge: 'wedge',
+  auxiliary: 'auxiliary fence',
+  clamp: 'clamped here',
+  square0: 'square',
+  upright: 'upright',
   flat: (side: string): string => `The cut lies along the ${side}: plane or resaw it; no saw is set for it.`,
   squareFence:
     'Beyond the swing of this saw. Fix an auxiliary fence square to the saw’s own, hold the work along it with the end that is cut towards the fence, and set the complement',
@@ -97,7 +116,7 @@ export const TEXT = {
   mirror: (what: string): string =>
     `Leave the work lying as it did and set the same ${what} to the other side; do not turn the work as well`,
   swingAndTilt: { swing: 'swing', tilt: 'tilt', both: 'swing and tilt' },
-  notReached: 'This saw does not reach to that side.',
+  layAnew: 'The saw does not go over so far: lay the work anew and set it so',
   reset: 'No turn of the work gives this cut; set the saw anew',
   sawyer: 'sawyer stands here',
   fence: 'fence',

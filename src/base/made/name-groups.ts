@@ -38,6 +38,14 @@ function freeName(name: string, from: number, taken: Set<string>): string {
   return `${name}-${number}`;
 }
 
-/** `Front rail, Back rail`: what the places of its pieces are called. */
-const placesOf = ({ members }: Pick<MadeGroup, 'members'>): string =>
-  [...new Set(members.map(({ part }) => part.label))].join(', ');
+/** What the places of its pieces are called: by what their names have in common at their ends, `Long seat rail` and `End seat rail` being seat rails. */
+function placesOf({ members }: Pick<MadeGroup, 'members'>): string {
+  const labels = [...new Set(members.map(({ part }) => part.label))];
+  const [first, ...others] = labels.map((label) => label.split(' ').toReversed());
+  if (others.length === 0) return labels[0]!;
+  const differs = first!.findIndex((word, at) =>
+    others.some((other) => other[at]?.toLowerCase() !== word.toLowerCase()),
+  );
+  const common = (differs < 0 ? first! : first!.slice(0, differs)).toReversed().join(' ');
+  return common === '' ? labels.join(', ') : common.charAt(0).toUpperCase() + common.slice(1);
+}

@@ -3,7 +3,10 @@ import {
   type Blank,
   type CutError,
   cutError,
+  heldCut,
+  mirrorBlank,
   mirroredCut,
+  mirrorPlane,
   type NextCut,
   nextCut,
   type SawnCut,
@@ -63,11 +66,20 @@ function oneCut(
   const length = along.most - along.least;
   const facts = { name: cut.name, cut: sawn, blank, length, ...(edge === undefined ? {} : { edge }) };
   if (sawn.kind !== 'end') return { ...facts, ways: [] };
+  const ways = waysToSaw(plane, blank, saw);
+  const [best] = ways;
+  // What a saw makes with a wedge or at an auxiliary fence is no beginning for turning the work from there.
+  const before = first?.ways[0];
+  const after = before?.kind === 'direct' ? { next: nextCut(before, plane, blank, saw) } : {};
+  const mirrored =
+    best?.kind === 'direct'
+      ? mirroredCut(best, plane, blank, saw)
+      : heldCut(sawn.onBack, mirrorPlane(plane), mirrorBlank(blank), saw);
   return {
     ...facts,
-    ways: waysToSaw(plane, blank, saw),
+    ways,
     error: cutError(plane, blank, { length }),
-    ...(first?.cut.kind === 'end' ? { next: nextCut(first.cut.onBack, plane, blank, saw) } : {}),
-    ...(isHanded ? { mirrored: mirroredCut(sawn.onBack, plane, blank, saw) } : {}),
+    ...after,
+    ...(isHanded ? { mirrored } : {}),
   };
 }

@@ -27,6 +27,7 @@ import { pocketsOf } from './pockets-of.ts';
 import { sagOfBeam, stiffnessOfBeam } from './sag-of-beam.ts';
 import { findingsOfStanding } from './say-standing.ts';
 import type { StandingUp } from './standing.ts';
+import { withJoinery } from './with-joinery.ts';
 
 export interface StandingOptions {
   readonly woodOf: (part: PlacedPart) => Wood;
@@ -66,7 +67,8 @@ function stand(
   options: StandingOptions,
 ): StandingUp {
   const { top, parts, use } = base;
-  const measured = measureSolids(solids, (part) => options.woodOf(part).density);
+  const bare = measureSolids(solids, (part) => options.woodOf(part).density);
+  const { measured, joinery } = withJoinery(bare, joints, parts, options.woodOf);
   const topOutline = outlineOfTop(base);
   const area = top.shape === 'round' ? (Math.PI * top.length * top.width) / 4 : top.length * top.width;
   const topMass = area * top.thickness * 1e-9 * options.topWood.density;
@@ -85,6 +87,7 @@ function stand(
     beams.reduce((sum, part) => sum + stiffnessOfBeam(part, options.woodOf(part)), 0);
   const facts: Omit<StandingUp, 'findings'> = {
     measured,
+    joinery,
     topMass,
     collisions: findCollisions(kernel, solids),
     ...(corners.length === 0 ? {} : { tipping: tipping({ feet: corners, mass, centre, top: [topOutline] }) }),

@@ -1,6 +1,7 @@
 import type { Finding } from '../../core/index.ts';
 import type { Collision, MeasuredBase } from '../solids/index.ts';
 import type { ChairPlaces, Measured, Rocking, Sag, Tipping } from '../statics/index.ts';
+import type { JoineryMass } from './with-joinery.ts';
 
 /** What a beam that carries the top does under its load. */
 export interface BeamSag {
@@ -11,7 +12,9 @@ export interface BeamSag {
 
 /** How a base stands, with its top. */
 export interface StandingUp {
+  /** With what joints take out and put in. */
   readonly measured: MeasuredBase;
+  readonly joinery: JoineryMass;
   /** kg, reckoned in the wood of the base. */
   readonly topMass: number;
   readonly collisions: readonly Collision[];

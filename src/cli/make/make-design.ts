@@ -70,7 +70,12 @@ export async function makeDesign(
   const identity: DesignIdentity = { name: design.name, form: design.form.name, file: basename(path) };
   const drawings = choice.sheet === undefined ? everyView(patterns) : [];
   const outcome = computeInFile(file, design, {
-    wanted: { patterns, drawings },
+    // Cauls are asked for by name, or come with all that the design wants.
+    wanted: {
+      patterns,
+      drawings,
+      cauls: choice.part === undefined && choice.view === undefined && choice.mirrored !== true,
+    },
     onStep,
     ...(await solidsFor(design)),
   });

@@ -7,6 +7,9 @@ export interface PatternChoice {
   readonly mirrored?: boolean | undefined;
 }
 
+/** `caul-1`: a wedge that gluing needs has no request in the design, for it follows from the base. */
+const CAUL = /^caul-\d+$/;
+
 /**
  * The patterns to lay out: those of the design, of the named parts only, in the named views instead of the design's, and
  * turned over where that is asked for. None is named twice.
@@ -16,7 +19,11 @@ export function requestPatterns(design: Design, { part, view, mirrored }: Patter
     .filter((request) => part === undefined || part.includes(request.part))
     .flatMap((request) => (view ?? [request.view]).map((each) => ({ ...request, view: each })))
     .map((request) => ({ ...request, mirrored: mirrored ?? request.mirrored }));
-  return distinct(wanted);
+  const cauls = (part ?? []).filter((name) => CAUL.test(name));
+  return distinct([
+    ...wanted,
+    ...cauls.map((name) => ({ part: name, view: 'part' as const, mirrored: false })),
+  ]);
 }
 
 const VIEWS: readonly PatternRequest['view'][] = ['part', 'template', 'as-routed', 'all'];

@@ -1,20 +1,14 @@
 import { type BuiltBase, caulAsPart, type TopFixings } from '../../base/index.ts';
-import { boundsOfMarks, type Mark } from '../../drawing/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import type { SketchedPart } from '../../sketch/index.ts';
 import type { ComputedPart } from '../computed.ts';
 import { type BookStyle, degrees, fine, finer, long, sizes } from './book-style.ts';
+import { bookNames } from './names.ts';
 
 /** The steps of gluing with clamps and wedges, and the wedges themselves at full size. */
-export function glueChapter({ glue, base, joints, cauls, made }: BuiltBase, style: BookStyle): BookChapter {
+export function glueChapter(built: BuiltBase, style: BookStyle): BookChapter {
+  const { glue, joints, cauls } = built;
   const labels = new Map(joints.joints.map(({ name, label }) => [name, label]));
-  const labelOf = new Map(
-    made.flatMap(({ label, members }) => members.map(({ part }) => [part, label] as const)),
-  );
-  const nameOf = (id: string): string => {
-    const part = base.parts.find((each) => each.id === id)!;
-    return [labelOf.get(id) ?? part.label, part.mark].filter((word) => word !== '').join(' ');
-  };
+  const { piece: nameOf } = bookNames(built);
   const steps = glue.map(({ names, groups }) => {
     const [first] = groups;
     const clamps = (first?.clamps ?? [])
@@ -30,7 +24,7 @@ export function glueChapter({ glue, base, joints, cauls, made }: BuiltBase, styl
   });
   return {
     title: 'Gluing up',
-    newPage: true,
+    newPage: false,
     blocks: [
       {
         kind: 'text',
@@ -49,58 +43,38 @@ function caulBlocks(
 ): readonly BookBlock[] {
   if (cauls.length === 0) return [];
   return [
-    { kind: 'heading', text: 'Angled cauls, at full size' },
+    { kind: 'heading', text: 'Angled cauls' },
     {
       kind: 'text',
-      text: 'Trace or glue these on offcuts, the grain along the slope; the slope lies on the work, under a strip of leather or cork. Printed without correction for the printer: check the printed length before use.',
+      text: 'Each has its pattern at full size on sheets of its own, printed with this book as those of the parts are: trace or glue it on offcuts, the grain along the slope. The slope lies on the work, under a strip of leather or cork.',
     },
-    ...cauls.flatMap((caul): readonly BookBlock[] => {
-      const part = caulAsPart(caul);
-      return [
-        {
-          kind: 'drawing',
-          scene: caulScene(part, `${part.label}: ${degrees(caul.angle)}`),
-          caption: `${part.label}: make ${caul.count}, ${long(caul.across, style)} wide, ${fine(caul.along, style)} long, wedge of ${degrees(caul.angle)}; for ${[...new Set(caul.places.map(({ part: id }) => nameOf(id)))].join(', ')}`,
-        },
-      ];
-    }),
-  ];
-}
-
-/** Lying down, so that it takes little of the page. */
-function caulScene(
-  { region }: SketchedPart,
-  text: string,
-): { readonly marks: readonly Mark[]; readonly box: ReturnType<typeof boundsOfMarks> } {
-  const turned = region.outer.edges.map((edge) => ({
-    ...edge,
-    from: { x: edge.from.y, y: -edge.from.x },
-    to: { x: edge.to.y, y: -edge.to.x },
-  }));
-  const marks: readonly Mark[] = [
-    { kind: 'path', role: 'part', closed: true, edges: turned },
     {
-      kind: 'text',
-      text,
-      at: { x: 8, y: -10 },
-      height: 3.5,
-      angle: 0,
-      align: 'left',
-      weight: 'semibold',
-      role: 'dimension',
+      kind: 'table',
+      columns: [
+        { head: 'Caul' },
+        { head: 'Make', align: 'right' },
+        { head: 'Wedge', align: 'right' },
+        { head: 'Long', align: 'right' },
+        { head: 'Wide', align: 'right' },
+        { head: 'Pressed on', share: 3 },
+      ],
+      rows: cauls.map((caul) => [
+        caulAsPart(caul).label,
+        `${caul.count}`,
+        degrees(caul.angle),
+        fine(caul.along, style),
+        fine(caul.across, style),
+        [...new Set(caul.places.map(({ part }) => nameOf(part)))].join(', '),
+      ]),
     },
   ];
-  return { marks, box: boundsOfMarks(marks) };
 }
 
 /** Where the top is fixed, with slots for its movement, and where levellers go. */
 export function topChapter(built: BuiltBase, fixings: TopFixings, style: BookStyle): BookChapter {
   const { base } = built;
+  const { piece: nameOf } = bookNames(built);
   const { points, movement, dry, damp, made } = fixings;
-  const nameOf = (id: string): string => {
-    const part = base.parts.find((each) => each.id === id)!;
-    return `${part.label} ${part.mark}`.trim();
-  };
   const percent = (share: number): string => `${Math.round(share * 100)} %`;
   const levellers =
     base.levellers > 0

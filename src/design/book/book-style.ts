@@ -33,6 +33,15 @@ export const hair = (mm: number, { lengths }: BookStyle): string =>
 export const surface = (area: number, { lengths }: BookStyle): string =>
   lengths.unit === 'mm' ? `${Math.round(area / 100)} cm²` : `${(area / 25.4 ** 2).toFixed(1)} in²`;
 
+/** kg in an avoirdupois pound, exact (international yard and pound agreement, 1959). */
+const KG_PER_LB = 0.45359237;
+
+/** A weight in the unit of the book; in inches pounds, the kilograms beside them. */
+export function weight(kilograms: number, { lengths }: BookStyle, decimals = 2): string {
+  const metric = `${kilograms.toFixed(decimals)} kg`;
+  return lengths.unit === 'mm' ? metric : `${(kilograms / KG_PER_LB).toFixed(decimals)} lb (${metric})`;
+}
+
 export const degrees = (rad: number): string =>
   formatAngle(rad, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°');
 

@@ -1,7 +1,9 @@
 import type { BuiltBase, Joint, JointWork } from '../../base/index.ts';
+import { jointPictures, layPicture, type NamedPicture, pictureRow } from '../../drawing/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
 import { type BookStyle, capital, fine, finer, sizes, surface, words } from './book-style.ts';
-import { sectionDrawing } from './section-drawing.ts';
+import { type BookNames, bookNames } from './names.ts';
+import { sectionPicture } from './section-drawing.ts';
 
 const KINDS: Readonly<Record<Joint['kind'], string>> = {
   'loose-tenons': 'loose tenons',
@@ -15,10 +17,10 @@ const KINDS: Readonly<Record<Joint['kind'], string>> = {
 /** Marking-out of every kind of joint: where it is cut in both parts, how deep, and its section along the drilled line. */
 export function jointsChapter(built: BuiltBase, style: BookStyle): BookChapter {
   const { joints } = built.joints;
-  const first = joints.filter(({ name }, at) => joints.findIndex((each) => each.name === name) === at);
+  const first = firstOfEach(joints, built);
   return {
     title: 'Marking out the joints',
-    newPage: true,
+    newPage: false,
     blocks: [
       {
         kind: 'text',
@@ -29,25 +31,51 @@ export function jointsChapter(built: BuiltBase, style: BookStyle): BookChapter {
   };
 }
 
-function jointBlocks(
-  joint: Joint,
-  { joints, base, made }: BuiltBase,
-  style: BookStyle,
-): readonly BookBlock[] {
+/** One joint of each name, where there is one between left hands: patterns are drawn of these. */
+function firstOfEach(joints: readonly Joint[], { base }: BuiltBase): readonly Joint[] {
+  const isLeft = ({ sides }: Joint): boolean =>
+    sides.every(({ part }) => base.parts.find(({ id }) => id === part)!.hand === 'left');
+  return [...new Set(joints.map(({ name }) => name))].map((name) => {
+    const own = joints.filter((joint) => joint.name === name);
+    return own.find(isLeft) ?? own[0]!;
+  });
+}
+
+/** Room for a drawing on the narrowest paper of the book, and what a picture in it may take of its height, mm. */
+const WIDTH = 178;
+const MOST_HEIGHT = 100;
+/** Scales that joints are marked out at. */
+const SCALES = [1 / 2, 1 / 5, 1 / 10] as const;
+
+/** What is marked out on both parts, and the joint cut open. */
+function markingOut(joint: Joint, { base }: BuiltBase, names: BookNames, style: BookStyle): BookBlock {
+  const { lengths } = finer(style);
+  const marked = joint.sides.flatMap(({ part, work }): readonly NamedPicture[] => {
+    const placed = base.parts.find(({ id }) => id === part)!;
+    const label = { label: names.kind(part), faceOf: names.face };
+    const drawn = (scale: number): readonly NamedPicture[] =>
+      jointPictures(placed, label, work, scale).map((picture) => ({ picture, scale }));
+    const fits = ({ picture, scale }: NamedPicture): boolean => {
+      const { minY, maxY } = layPicture(picture, scale, lengths).box;
+      return maxY - minY <= MOST_HEIGHT;
+    };
+    return drawn(SCALES.find((scale) => drawn(scale).every(fits)) ?? SCALES.at(-1)!);
+  });
+  const section = joint.section === undefined ? [] : [sectionPicture(joint.section, names.kind)];
+  return { kind: 'drawing', scene: pictureRow([...marked, ...section], WIDTH, lengths) };
+}
+
+function jointBlocks(joint: Joint, built: BuiltBase, style: BookStyle): readonly BookBlock[] {
+  const { joints } = built;
   const count = joints.joints.filter(({ name }) => name === joint.name).length;
-  const labelOf = (id: string): string => {
-    const own = made.find(({ members }) => members.some(({ part }) => part === id));
-    return own?.label ?? base.parts.find((part) => part.id === id)!.label;
-  };
+  const names = bookNames(built);
   const rows = joint.sides.flatMap(({ part, work }) =>
-    work.map((each) => workRow(labelOf(part), each, style)),
+    work.map((each) => workRow(names.kind(part), each, names, style)),
   );
   return [
     { kind: 'heading', text: `${joint.label} (${count} ×)` },
     { kind: 'text', text: sayJoint(joint, style) },
-    ...(joint.section === undefined || rows.length === 0
-      ? []
-      : [sectionDrawing(joint.section, labelOf, style)]),
+    ...(rows.length === 0 ? [] : [markingOut(joint, built, names, style)]),
     ...(rows.length === 0
       ? []
       : [
@@ -77,32 +105,32 @@ function sayJoint({ kind, loose, screw, glue }: Joint, style: BookStyle): string
   return `${what}.${screws} Glued faces ${surface(glue.area, style)}, ${Math.round(100 * glue.longGrain)} % of it long grain to long grain; end grain holds little.`;
 }
 
-function workRow(label: string, work: JointWork, style: BookStyle): readonly string[] {
+function workRow(label: string, work: JointWork, names: BookNames, style: BookStyle): readonly string[] {
   const size = (...figures: readonly number[]): string => sizes(figures, finer(style));
   switch (work.kind) {
     case 'mortise':
       return [
         label,
-        words(work.face),
+        names.face(work.face),
         `mortise ${size(work.width, work.length)}`,
         fine(work.depth, style),
-        measures(work, style),
+        measures(work, names, style),
       ];
     case 'hole':
       return [
         label,
-        words(work.face),
+        names.face(work.face),
         `hole Ø ${size(work.width)}`,
         fine(work.depth, style),
-        measures(work, style),
+        measures(work, names, style),
       ];
     case 'tenon':
       return [
         label,
-        words(work.face),
+        names.face(work.face),
         `tenon ${size(work.thickness, work.width)}`,
         fine(work.length, style),
-        measures(work, style),
+        measures(work, names, style),
       ];
     case 'pocket':
       return [
@@ -120,10 +148,14 @@ function workRow(label: string, work: JointWork, style: BookStyle): readonly str
 }
 
 /** One line for each edge that is measured from: to the near side, the centre and the far side. */
-function measures(work: Extract<JointWork, { measures: unknown }>, style: BookStyle): string {
+function measures(
+  work: Extract<JointWork, { measures: unknown }>,
+  names: BookNames,
+  style: BookStyle,
+): string {
   const groups = new Map<string, { readonly to: string; readonly value: number }[]>();
   for (const { from, edge, to, value } of work.measures) {
-    const name = edge === undefined ? from : `${from} (${words(edge)})`;
+    const name = edge === undefined ? from : from === 'end' ? names.face(edge) : `${from} (${words(edge)})`;
     groups.set(name, [...(groups.get(name) ?? []), { to, value }]);
   }
   return [...groups]

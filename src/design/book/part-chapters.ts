@@ -1,9 +1,10 @@
 import type { BuiltBase, CutListLine } from '../../base/index.ts';
+import { GLUE_SPREAD } from '../../materials/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, roughUp, sizes } from './book-style.ts';
+import { type BookStyle, roughUp, sizes, surface, weight } from './book-style.ts';
 
 /** Each piece with its mark, its hand and its weight. */
-export function partList({ made, base, standing, woodOf }: BuiltBase): BookChapter {
+export function partList({ made, base, standing, woodOf }: BuiltBase, style: BookStyle): BookChapter {
   const massOf = new Map((standing?.measured.parts ?? []).map(({ part, mass }) => [part, mass]));
   const rows = made.flatMap(({ name, label, members, sketch }) =>
     members.map(({ part, mark, hand }) => [
@@ -11,13 +12,10 @@ export function partList({ made, base, standing, woodOf }: BuiltBase): BookChapt
       mark === '' ? '–' : mark,
       sketch.quantity.right === 0 ? 'alike both ways' : `${hand} hand`,
       woodOf[name] ?? '',
-      massOf.has(part) ? `${massOf.get(part)!.toFixed(2)} kg` : '–',
+      massOf.has(part) ? weight(massOf.get(part)!, style) : '–',
     ]),
   );
-  const total =
-    standing === undefined
-      ? ''
-      : `All together ${standing.measured.mass.toFixed(2)} kg, without the top (about ${standing.topMass.toFixed(1)} kg in the same wood).`;
+  const total = standing === undefined ? '' : sayTotal(standing, style);
   return {
     title: 'Parts and marks',
     newPage: false,
@@ -40,6 +38,17 @@ export function partList({ made, base, standing, woodOf }: BuiltBase): BookChapt
       ...(total === '' ? [] : [{ kind: 'text', text: total } as const]),
     ],
   };
+}
+
+function sayTotal(
+  { measured, topMass, joinery }: NonNullable<BuiltBase['standing']>,
+  style: BookStyle,
+): string {
+  const loose =
+    joinery.loose === 0
+      ? ''
+      : `, with ${weight(joinery.loose, style)} of loose tenons and dowels (reckoned in ${joinery.looseWood})`;
+  return `All together ${weight(measured.mass, style)}${loose}, mortises taken off and tenons counted, at 12 % moisture. Glue is not in it: about ${weight(joinery.glue, style)} stay of it once dry, at ${GLUE_SPREAD.grams.value} g/m² on ${surface(joinery.glued, style)} (common practice). Nor is the top, about ${weight(topMass, style, 1)} in the same wood.`;
 }
 
 /** Boards to get out: thickness × width × length, the length along the grain. */

@@ -1,5 +1,5 @@
 import type { JointSection } from '../../base/index.ts';
-import { layPicture, type PictureLine } from '../../drawing/index.ts';
+import type { NamedPicture, PictureLine } from '../../drawing/index.ts';
 import {
   type Box,
   boundsOfRegions,
@@ -8,33 +8,26 @@ import {
   type Region,
   type Vec,
 } from '../../geometry/index.ts';
-import type { BookBlock } from '../../print/index.ts';
-import type { BookStyle } from './book-style.ts';
 
 /** What is shown round the joint beyond its own bores, mm of wood. */
 const ROUND = 16;
 /** Room for it on paper without its figures, mm. */
-const MOST = { width: 135, height: 82 } as const;
+const MOST = { width: 36, height: 40 } as const;
 /** Walls thicker than this, mm, are no concern. */
 const SHOWN_WALL = 40;
 const TAG = { id: 'section', role: 'left' } as const;
 
 /** The joint cut open along the drilled line: both parts, what is bored and what goes in, and the least wood left. */
-export function sectionDrawing(
-  section: JointSection,
-  labelOf: (part: string) => string,
-  { lengths }: BookStyle,
-): BookBlock {
+export function sectionPicture(section: JointSection, labelOf: (part: string) => string): NamedPicture {
   const { parts, walls } = section;
   const inner = parts.flatMap(({ bores, tenons }) => [...bores, ...tenons]);
   const box = boundsOfRegions(inner.length > 0 ? inner : parts.flatMap(({ regions }) => regions));
   const seen = parts.map((part) => ({ ...part, regions: intersectRegions(part.regions, [around(box)]) }));
   const all = boundsOfRegions(seen.flatMap(({ regions }) => regions));
-  const scale = standardScale(
-    Math.min(MOST.width / (all.maxX - all.minX), MOST.height / (all.maxY - all.minY)),
-  );
-  const { marks, box: whole } = layPicture(
-    {
+  const most = Math.min(MOST.width / (all.maxX - all.minX), MOST.height / (all.maxY - all.minY));
+  return {
+    picture: {
+      name: 'Section along the drilled line',
       lines: seen.flatMap(({ regions, bores, tenons }) => [
         ...outlines(regions, 'part'),
         ...outlines(bores, 'hidden'),
@@ -50,13 +43,7 @@ export function sectionDrawing(
         }),
       ],
     },
-    scale.factor,
-    lengths.unit === 'mm' ? { ...lengths, decimals: Math.max(1, lengths.decimals) } : lengths,
-  );
-  return {
-    kind: 'drawing',
-    scene: { marks, box: whole },
-    caption: `Section along the drilled line, scale ${scale.name}`,
+    scale: standardScale(most),
   };
 }
 
@@ -88,15 +75,6 @@ function inTheWood(regions: readonly Region[], all: Box): Vec | undefined {
 }
 
 /** Scales of ISO 5455, largest first. */
-const SCALES = [
-  [2, '2:1'],
-  [1, '1:1'],
-  [0.5, '1:2'],
-  [0.2, '1:5'],
-  [0.1, '1:10'],
-] as const;
+const SCALES = [1, 0.5, 0.2, 0.1] as const;
 
-function standardScale(most: number): { readonly factor: number; readonly name: string } {
-  const [factor, name] = SCALES.find(([each]) => each <= most) ?? SCALES.at(-1)!;
-  return { factor, name };
-}
+const standardScale = (most: number): number => SCALES.find((each) => each <= most) ?? SCALES.at(-1)!;

@@ -24,8 +24,8 @@ export function shopBookOf(computed: Computed): ShopBook {
   const topWood = woodCalled(design.base?.wood ?? 'white oak')!;
   const views = viewChapters(computed, built);
   const chapters: readonly BookChapter[] = [
-    { title: 'The base', newPage: true, blocks: views.base },
-    partList(built),
+    { title: 'The base', newPage: false, blocks: views.base },
+    partList(built, style),
     cutListChapter(built, style),
     findingsChapter(computed),
     {
@@ -39,7 +39,7 @@ export function shopBookOf(computed: Computed): ShopBook {
         },
       ],
     },
-    { title: 'Each part', newPage: true, blocks: views.parts },
+    { title: 'Each part', newPage: false, blocks: views.parts },
     ...(wood === undefined ? [] : woodChapters(wood, built, style)),
     jointsChapter(built, style),
     sawChapter(built, style),
@@ -54,14 +54,9 @@ export function shopBookOf(computed: Computed): ShopBook {
   return {
     title: design.name,
     about: `The shop book, in the order of work. Patterns at full size are printed beside it. What a maker of tools, local codes or licensed practice say goes before anything printed here.`,
+    opening: [views.pictorial, { kind: 'heading', text: 'Contents' }, { kind: 'contents' }],
     chapters: chapters.filter(({ blocks }) => blocks.length > 0),
   };
-}
-
-/** The design itself, so that it can be taken up again from this book alone. */
-function designChapter({ design, grids }: Computed): BookChapter {
-  const link = designLink({ ...design, grids }, design.site);
-  return { title: 'The design', newPage: false, blocks: [{ kind: 'link', link, design: design.name }] };
 }
 
 /** The board before the joints: what moves, how it is resawn, which leaf goes where. */

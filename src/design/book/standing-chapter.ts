@@ -1,14 +1,18 @@
 import type { BuiltBase } from '../../base/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, capital, degrees, fine, hair, long } from './book-style.ts';
+import { type BookStyle, capital, degrees, fine, hair, long, weight } from './book-style.ts';
 
 /** How the base weighs and stands, each figure with its assumption and its source. */
 export function standingChapter({ standing, base }: BuiltBase, style: BookStyle): BookChapter {
   if (standing === undefined) return { title: 'How it stands', newPage: false, blocks: [] };
   const { measured, topMass, tipping, beams, chairs, load } = standing;
   const rows: (readonly string[])[] = [
-    ['Base', `${measured.mass.toFixed(2)} kg`, 'exact volume × density at 12 % moisture'],
-    ['Top', `${topMass.toFixed(1)} kg`, 'solid, in the wood of the base'],
+    [
+      'Base',
+      weight(measured.mass, style),
+      'exact volume × density at 12 % moisture, tenons and dowels counted, glue left out',
+    ],
+    ['Top', weight(topMass, style, 1), 'solid, in the wood of the base'],
     ['Centre of mass of the base', `${long(measured.centre.z, style)} above the floor`, 'without the top'],
   ];
   if (tipping !== undefined) {
@@ -17,7 +21,7 @@ export function standingChapter({ standing, base }: BuiltBase, style: BookStyle)
       'Tips under',
       worst?.load === undefined
         ? 'no load on the top'
-        : `${Math.round(worst.load.kilograms)} kg (${Math.round(worst.load.newtons)} N)`,
+        : `${weight(worst.load.kilograms, style, 0)}${style.lengths.unit === 'mm' ? ` (${Math.round(worst.load.newtons)} N)` : ''}`,
       `standing ${long(tipping.fromEdge, style)} in from the edge at the worst place. ${tipping.assumption} ${tipping.source}`,
     ]);
   }
@@ -29,7 +33,7 @@ export function standingChapter({ standing, base }: BuiltBase, style: BookStyle)
     rows.push([
       `${label} sags by`,
       `${fine(Math.abs(worst.first), style)}, later ${fine(Math.abs(worst.later), style)}`,
-      `under its share of ${Math.round(load)} kg and the top, spread along it, over ${long(worst.to - worst.from, style)}. ${sag.assumption}`,
+      `under its share of ${weight(load, style, 0)} and the top, spread along it, over ${long(worst.to - worst.from, style)}. ${sag.assumption}`,
     ]);
   }
   if (chairs !== undefined) {

@@ -3,80 +3,102 @@ import {
   basePicture,
   type Picture,
   type Plate,
-  partPictures,
+  type PlateWay,
   pictorialOf,
   platesOf,
+  platesOfPart,
+  transformScene,
+  viewScene,
 } from '../../drawing/index.ts';
-import { type BookBlock, bookRoom } from '../../print/index.ts';
+import { type BookBlock, bookPaper } from '../../print/index.ts';
 import type { Computed } from '../computed.ts';
 import { resolvePaper } from '../resolve-paper.ts';
+import { type BookStyle, sizes } from './book-style.ts';
 
-/** The book's own title above the first plate, and white under every one, mm. */
-const OPENING = 32;
-const UNDER = 3;
 /** What another view of the plate says already. */
 const SAID = {
   front: ['overall height', 'underside of the top'],
   plan: ['length of the top', 'width of the top'],
 } as const;
 
-/** The base from the front, from the left, from above and as one sees it; and each different part. */
+/** The base as one sees it; from the front, from the left and from above; and each different part. */
 export function viewChapters(
   { design, lengths }: Computed,
-  { base, made }: BuiltBase,
-): { readonly base: readonly BookBlock[]; readonly parts: readonly BookBlock[] } {
+  { base, made, woodOf, list }: BuiltBase,
+): {
+  readonly pictorial: BookBlock;
+  readonly base: readonly BookBlock[];
+  readonly parts: readonly BookBlock[];
+} {
   const { name, revision } = design;
   const paper = resolvePaper(design.paper, design.units.length);
   if (!paper.ok) throw new RangeError('paper was resolved before');
-  const room = bookRoom(paper.value);
-  const front = without(basePicture(base, 'front'), SAID.front);
-  const left = basePicture(base, 'left');
-  const plan = without(basePicture(base, 'plan'), SAID.plan);
-  const plates: readonly {
-    readonly title: string;
-    readonly type: string;
-    /** Ways to set its pictures in rows on one plate or several. */
-    readonly ways: readonly (readonly (readonly (readonly Picture[])[])[])[];
-  }[] = [
-    {
-      title: name,
-      type: 'General arrangement',
-      ways: [
-        [[[front, left], [plan]]],
-        [[[front], [left], [plan]]],
-        [[[front], [plan]], [[left]]],
-        [[[front]], [[plan]], [[left]]],
-      ],
-    },
-    { title: name, type: 'Pictorial view', ways: [[[[pictorialOf(base.parts)]]]] },
-    ...made.map((part) => ({
-      title: `${name}: ${part.label}`,
-      type: 'Part',
-      ways: [[[partPictures(part, placedOf(part, base))]]],
-    })),
-  ];
-  const blocks = plates.map(({ title, type, ways }, at): readonly BookBlock[] => {
-    const drawn = platesOf(ways, {
-      lengths,
-      width: room.width,
-      height: room.height - UNDER - (at === 0 ? OPENING : 0),
-      title: {
-        title,
-        documentType: type,
-        number: `${at + 1}`,
-        revision: revision.index,
-        date: revision.date,
-      },
-    });
-    return drawn.flatMap(blocksOfPlate);
+  const options = (title: string, documentType: string, number: number, notes: readonly string[] = []) => ({
+    lengths,
+    page: bookPaper(paper.value),
+    title: { title, documentType, number: `${number}`, revision: revision.index, date: revision.date },
+    notes,
   });
-  return { base: blocks.slice(0, 2).flat(), parts: blocks.slice(2).flat() };
+  const front = basePicture(base, 'front');
+  const left = basePicture(base, 'left');
+  const plan = basePicture(base, 'plan');
+  const [barFront, barePlan] = [without(front, SAID.front), without(plan, SAID.plan)];
+  const ways: readonly PlateWay[] = [
+    { plates: [[[barFront, left], [barePlan]]] },
+    { plates: [[[barFront, left], [barePlan]]], lying: true },
+    { plates: [[[front], [barePlan]], [[left]]] },
+    { plates: [[[front]], [[plan]], [[left]]] },
+    { plates: [[[front]], [[plan]], [[left]]], lying: true },
+  ];
+  const general = platesOf(ways, options(name, 'General arrangement', 1));
+  const parts = made.flatMap((part, at) => {
+    const line = list.find((each) => each.part === part.name);
+    const notes = [
+      quantityOf(part),
+      [
+        woodOf[part.name] ?? '',
+        line === undefined
+          ? ''
+          : `finished ${sizes([line.finished.thickness, line.finished.width, line.finished.length], { lengths })}`,
+      ]
+        .filter((text) => text !== '')
+        .join(', '),
+    ];
+    const drawn = platesOfPart(
+      part,
+      placedOf(part, base),
+      options(`${name}: ${part.label}`, 'Part', at + 2, notes),
+    );
+    return platesAs(part.label, drawn);
+  });
+  return { pictorial: pictorialBlock(base, lengths), base: platesAs('General arrangement', general), parts };
 }
 
-function blocksOfPlate({ scene, left }: Plate): readonly BookBlock[] {
-  const drawing: BookBlock = { kind: 'drawing', scene };
-  if (left.length === 0) return [drawing];
-  return [drawing, { kind: 'text', text: `Not in the drawing for want of room: ${left.join('; ')}.` }];
+const platesAs = (name: string, plates: readonly Plate[]): readonly BookBlock[] =>
+  plates.map(({ scene }, at) => ({
+    kind: 'plate',
+    name: plates.length === 1 ? name : `${name}, ${at + 1} of ${plates.length}`,
+    scene,
+  }));
+
+/** On the first page, as large as it is worth, mm. */
+const PICTORIAL = { width: 130, height: 105 } as const;
+
+function pictorialBlock(base: BuiltBase['base'], lengths: BookStyle['lengths']): BookBlock {
+  const whole = viewScene(pictorialOf(base.parts), lengths);
+  const { minX, maxX, minY, maxY } = whole.box;
+  const scale = Math.min(PICTORIAL.width / (maxX - minX), PICTORIAL.height / (maxY - minY));
+  return {
+    kind: 'drawing',
+    scene: transformScene(whole, { turn: 0, shift: { x: 0, y: 0 }, scale, mirrored: false }),
+  };
+}
+
+function quantityOf({ sketch, members }: MadePart): string {
+  const { left, right } = sketch.quantity;
+  const marks = members.map(({ mark }) => mark).filter((mark) => mark !== '');
+  const count = right === 0 ? `Make ${left}` : `Make ${left + right}: ${left} as drawn, ${right} mirrored`;
+  return marks.length === 0 ? `${count}.` : `${count}; marked ${marks.join(', ')}.`;
 }
 
 function without(picture: Picture, names: readonly string[]): Picture {

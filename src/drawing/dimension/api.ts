@@ -15,6 +15,8 @@ export type Dimension =
       readonly side?: 'left' | 'right' | 'above' | 'below';
       /** Words after the figure: `top`. */
       readonly words?: string;
+      /** By how much (mm in the world) it is drawn too short, where a picture is broken: the figure counts it. */
+      readonly shortened?: number;
     }
   /** Between two directions (rad) at a point, anticlockwise from the first. */
   | {

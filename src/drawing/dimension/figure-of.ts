@@ -23,7 +23,7 @@ export function figureOf(dimension: Dimension, lengths: DimensionStyle['lengths'
   const words = dimension.words === undefined || dimension.words === '' ? '' : ` ${dimension.words}`;
   switch (dimension.kind) {
     case 'length':
-      return `${writeLength(measuredLength(dimension), lengths)}${words}`;
+      return `${writeLength(measuredLength(dimension) + (dimension.shortened ?? 0), lengths)}${words}`;
     case 'angle':
       return `${writeAngle(measuredAngle(dimension))}${words}`;
     case 'radius':

@@ -6,6 +6,7 @@ import { layDimensions } from '../dimension/lay-dimensions.ts';
 import { boundsOfMarks } from '../scene/bounds-of-marks.ts';
 import type { View } from '../view/api.ts';
 import { marksOfView } from '../view/marks-of-view.ts';
+import { breakDimensions, breakMarks, type Piece } from './broken.ts';
 
 /** Lines in one plane with all that is said beside them, in mm of the world. */
 export interface LineDrawing {
@@ -19,6 +20,10 @@ export interface Picture extends LineDrawing {
   /** `Front`, as lettered under it. */
   readonly name: string;
   readonly view: View;
+  /** Laid on its right side: what is up comes to lie at the right. */
+  readonly lying?: boolean;
+  /** What of it is shown, from below; all when absent. Not of a picture that lies. */
+  readonly pieces?: readonly Piece[];
 }
 
 export interface PictureLine {
@@ -41,23 +46,39 @@ export interface LaidPicture {
 
 /** Lengths of the figures are written in the style; `height`: of figures, mm, 2.5 when absent. */
 export function layPicture(
-  picture: LineDrawing & { readonly view?: View },
+  picture: LineDrawing & Partial<Pick<Picture, 'view' | 'lying' | 'pieces'>>,
   scale: number,
   lengths: LengthStyle,
   height?: number,
 ): LaidPicture {
-  const toPaper: Similarity = { turn: 0, shift: { x: 0, y: 0 }, scale, mirrored: false };
-  const own: readonly PathMark[] = [
+  const { lying = false, pieces } = picture;
+  const toPaper: Similarity = {
+    turn: lying ? -Math.PI / 2 : 0,
+    shift: { x: 0, y: 0 },
+    scale,
+    mirrored: false,
+  };
+  const whole: readonly PathMark[] = [
     ...picture.lines.map((line) => lineOnPaper(line, toPaper)),
     ...(picture.view === undefined ? [] : marksOfView(picture.view, toPaper)),
   ];
-  const { laid, left } = layDimensions(picture.dimensions, own, {
+  const own = pieces === undefined ? whole : breakMarks(whole, pieces, scale);
+  const said = pieces === undefined ? picture.dimensions : breakDimensions(picture.dimensions, pieces, scale);
+  const { laid, left } = layDimensions(lying ? said.map(laidOver) : said, own, {
     toPaper,
     lengths,
     ...(height === undefined ? {} : { height }),
   });
   const marks = [...own, ...laid.flatMap((each) => each.marks)];
   return { marks, core: boundsOfMarks(own), box: boundsOfMarks(marks), left, laid };
+}
+
+const LAID_OVER = { left: 'above', above: 'right', right: 'below', below: 'left' } as const;
+
+/** The side of the paper on which a dimension of a picture that lies comes to stand. */
+function laidOver(dimension: Dimension): Dimension {
+  if (dimension.kind !== 'length' || dimension.side === undefined) return dimension;
+  return { ...dimension, side: LAID_OVER[dimension.side] };
 }
 
 /** A picture alone at full size, its dimensions lettered large enough for a drawing of a base. */

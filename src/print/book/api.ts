@@ -20,6 +20,10 @@ export type BookBlock =
     }
   /** A drawing whose millimetres are the paper's; drawn smaller only where it is larger than the page. */
   | { readonly kind: 'drawing'; readonly scene: Scene; readonly caption?: string }
+  /** A drawing on a sheet of its own, frame and all: its box is the paper, which may lie on its long side. */
+  | { readonly kind: 'plate'; readonly name: string; readonly scene: Scene }
+  /** Every chapter with the page that it begins on. */
+  | { readonly kind: 'contents' }
   /** A design's link as square codes, with words of what they are. */
   | { readonly kind: 'link'; readonly link: string; readonly design: string }
   /** Lines to write on. */
@@ -36,6 +40,8 @@ export interface BookChapter {
 export interface ShopBook {
   readonly title: string;
   readonly about: string;
+  /** Under the title, before the first chapter: a picture, the contents. */
+  readonly opening?: readonly BookBlock[];
   readonly chapters: readonly BookChapter[];
 }
 

@@ -1,150 +1,124 @@
-import { vec } from '../../geometry/index.ts';
+import { sceneToSvg } from '../../drawing/index.ts';
+import { type Box, vec } from '../../geometry/index.ts';
 import type { Paper, PrintMeta } from '../api.ts';
 import { firstLayout } from '../first-page/first-layout.ts';
-import { GRAPHITE, HAIR, PALE, type Page, type PageItem, THIN } from '../page/ink.ts';
-import { linesWithin, polyline, words, wordsWithin } from '../page/items.ts';
-import type { BookChapter, PagePicture, ShopBook } from './api.ts';
-import { setBlock } from './set-block.ts';
-import type { Strip } from './strip.ts';
+import { HAIR, PALE, type Page, type PageItem } from '../page/ink.ts';
+import { polyline, words, wordsWithin } from '../page/items.ts';
+import type { PagePicture, ShopBook } from './api.ts';
+import { type FilledPage, fillPages } from './fill-pages.ts';
+import { stepsOfBook } from './strips-of-book.ts';
 
 /** A page of the book with the drawings on it. */
 export interface BookPage extends Page {
   readonly pictures: readonly PagePicture[];
 }
 
-/** mm: at the left room for a hole punch, as ISO 5457 leaves; a title block of ISO 7200 fits between them on A4. */
+/** mm: at the left room for a hole punch, as ISO 5457 leaves. */
 const MARGINS = { left: 20, right: 10, top: 20, bottom: 16 } as const;
-const TITLE_HEIGHT = 16;
+/** What a plate is called stands so far within the frame's upper corners, mm. */
+const IN_CORNER = { x: 2, y: 4.2, frame: 10 } as const;
 
-/** What a drawing can take of a page under the title of its chapter, mm. */
-export function bookRoom(paper: Paper): { readonly width: number; readonly height: number } {
-  const { box } = bookPage(paper);
-  return { width: box.maxX - box.minX, height: box.maxY - box.minY - TITLE_HEIGHT };
+/** The paper of the book as it stands upright, mm. */
+export function bookPaper(paper: Paper): { readonly width: number; readonly height: number } {
+  const { width, height } = firstLayout(paper).page;
+  return { width, height };
 }
 
-interface Filled {
-  readonly chapter: string;
-  readonly items: PageItem[];
-  readonly pictures: PagePicture[];
-  left: number;
+interface Numbered {
+  readonly page: FilledPage;
+  readonly number: number;
+  readonly count: number;
 }
 
 /**
- * The book laid on pages of the paper's own size, upright: chapters in order, strips one below another, a heading never at the foot of
- * a page, the head of a table again at the top of the next. Nothing is scaled by calibration but what is at full size.
+ * The book laid on pages of the paper's own size: chapters in order, strips one below another, plates on pages of their own. Nothing is scaled by
+ * calibration.
  */
 export function layBook(book: ShopBook, paper: Paper, meta: PrintMeta): readonly BookPage[] {
-  const { page, box } = bookPage(paper);
-  const width = box.maxX - box.minX;
-  const height = box.maxY - box.minY;
-  const pages: Filled[] = [];
-  const open = (chapter: string): Filled => {
-    const fresh = { chapter, items: [], pictures: [], left: height };
-    pages.push(fresh);
-    return fresh;
-  };
-  const put = (strip: Strip, on: Filled): void => {
-    const { items, pictures = [] } = strip.draw(vec(box.minX, box.minY + on.left));
-    on.items.push(...items);
-    on.pictures.push(...pictures);
-    on.left -= strip.height;
-  };
-  let current: Filled | undefined;
-  for (const [at, chapter] of book.chapters.entries()) {
-    const strips = stripsOf(chapter, at === 0 ? book : undefined, width, height);
-    if (current === undefined || chapter.newPage || current.left < 0.3 * height)
-      current = open(chapter.title);
-    for (const [i, strip] of strips.entries()) {
-      // What must stay with the next strip needs room for both, and a row that is last needs its own.
-      let together = strip.height;
-      for (let next = i; strips[next]?.staysWithNext === true && strips[next + 1] !== undefined; next++) {
-        together += strips[next + 1]!.height;
-      }
-      const fits = current.left >= Math.min(together, height);
-      if (!fits && current.left < height) {
-        current = open(chapter.title);
-        if (strip.repeated !== undefined && strips[i - 1] !== strip.repeated) put(strip.repeated, current);
-      }
-      put(strip, current);
-    }
-  }
-  return pages.map((filled, at) => ({
-    ...page,
-    printable: box,
-    label: `${at + 1}`,
-    bookmark: `Page ${at + 1}`,
-    chapter: filled.chapter,
-    correction: vec(1, 1),
-    items: [...borderItems(page, box, book, meta, filled.chapter, at + 1, pages.length), ...filled.items],
-    pictures: filled.pictures,
-  }));
-}
-
-function bookPage(paper: Paper) {
-  const { page } = firstLayout(paper);
-  const box = {
+  const page = bookPaper(paper);
+  const box: Box = {
     minX: MARGINS.left,
     maxX: page.width - MARGINS.right,
     minY: MARGINS.bottom,
     maxY: page.height - MARGINS.top,
   };
-  return { page, box };
-}
-
-function stripsOf(
-  chapter: BookChapter,
-  opening: ShopBook | undefined,
-  width: number,
-  height: number,
-): readonly Strip[] {
-  const title: Strip = {
-    height: TITLE_HEIGHT,
-    staysWithNext: true,
-    draw: ({ x, y }) => ({
-      items: [
-        words(chapter.title, vec(x, y - 7), { height: 5, weight: 'semibold' }),
-        polyline([vec(x, y - 10.5), vec(x + width, y - 10.5)], THIN, GRAPHITE),
-      ],
-    }),
-  };
-  const blocks = chapter.blocks.flatMap((block, at) => {
-    const own = setBlock(block, width, height - TITLE_HEIGHT);
-    // What is said right before a drawing is said of it.
-    const isOfDrawing = block.kind === 'text' && chapter.blocks[at + 1]?.kind === 'drawing';
-    return isOfDrawing ? own.map((strip) => ({ ...strip, staysWithNext: true })) : own;
+  const [width, height] = [box.maxX - box.minX, box.maxY - box.minY];
+  const pageOf = new Map<string, number>();
+  const pages = fillPages(
+    stepsOfBook(book, width, height, (title) => pageOf.get(title)),
+    height,
+  );
+  for (const [at, { begins }] of pages.entries()) for (const title of begins) pageOf.set(title, at + 1);
+  return pages.map((filled, at): BookPage => {
+    const numbered = { page: filled, number: at + 1, count: pages.length };
+    return filled.plate === undefined
+      ? textPage(numbered, { page, box }, book, meta)
+      : platePage(numbered, filled.plate, book);
   });
-  return [...(opening === undefined ? [] : [openingStrip(opening, width)]), title, ...blocks];
 }
 
-/** The book's own title, above its first chapter. */
-function openingStrip(book: ShopBook, width: number): Strip {
-  const lines = linesWithin(book.about, width, 2.5, 'regular');
+const commonOf = ({ page, number }: Numbered) =>
+  ({
+    label: `${number}`,
+    bookmark: page.plate?.name ?? `Page ${number}`,
+    chapter: page.chapter,
+    begins: page.begins,
+    correction: vec(1, 1),
+  }) as const;
+
+function textPage(
+  numbered: Numbered,
+  { page, box }: { readonly page: { readonly width: number; readonly height: number }; readonly box: Box },
+  book: ShopBook,
+  meta: PrintMeta,
+): BookPage {
+  const drawn = numbered.page.strips.map(({ strip, top }) => strip.draw(vec(box.minX, box.maxY - top)));
   return {
-    height: 16 + 4.6 * lines.length,
-    staysWithNext: true,
-    draw: ({ x, y }) => ({
-      items: [
-        wordsWithin(book.title, vec(x, y - 8), width, { height: 7, weight: 'semibold' }),
-        ...lines.map((line, at) => words(line, vec(x, y - 15 - 4.6 * at))),
-      ],
-    }),
+    ...page,
+    ...commonOf(numbered),
+    printable: box,
+    items: [...runningLines(numbered, page.height, box, book, meta), ...drawn.flatMap(({ items }) => items)],
+    pictures: drawn.flatMap(({ pictures = [] }) => pictures),
+  };
+}
+
+/** The plate as it is, named in its upper corners. */
+function platePage(
+  numbered: Numbered,
+  { scene }: NonNullable<FilledPage['plate']>,
+  book: ShopBook,
+): BookPage {
+  const { maxX: width, maxY: height } = scene.box;
+  const y = height - IN_CORNER.frame - IN_CORNER.y;
+  const small = { height: 1.8, ink: PALE } as const;
+  const left = MARGINS.left + IN_CORNER.x;
+  const right = width - IN_CORNER.frame - IN_CORNER.x;
+  return {
+    width,
+    height,
+    ...commonOf(numbered),
+    printable: scene.box,
+    items: [
+      wordsWithin(`${book.title} · ${numbered.page.chapter}`, vec(left, y), (right - left) * 0.7, small),
+      words(`page ${numbered.number} of ${numbered.count}`, vec(right, y), { ...small, align: 'right' }),
+    ],
+    pictures: [{ svg: sceneToSvg(scene, undefined, { margin: 0 }), left: 0, top: height, width, height }],
   };
 }
 
 /** Above the text what it is of, below it where one is. */
-function borderItems(
-  page: { readonly width: number; readonly height: number },
-  box: { readonly minX: number; readonly maxX: number },
+function runningLines(
+  { page, number, count }: Numbered,
+  height: number,
+  box: Box,
   book: ShopBook,
   meta: PrintMeta,
-  chapter: string,
-  number: number,
-  count: number,
 ): readonly PageItem[] {
-  const top = page.height - 11;
+  const top = height - 11;
   const small = { height: 1.8, ink: PALE } as const;
+  const chapter = page.chapter === '' ? '' : ` · ${page.chapter}`;
   return [
-    wordsWithin(`${book.title} · ${chapter}`, vec(box.minX, top), (box.maxX - box.minX) * 0.55, small),
+    wordsWithin(`${book.title}${chapter}`, vec(box.minX, top), (box.maxX - box.minX) * 0.55, small),
     words(`${meta.design} · revision ${meta.revision} · ${meta.date}`, vec(box.maxX, top), {
       ...small,
       align: 'right',

@@ -32,6 +32,9 @@ export function setBlock(block: BookBlock, width: number, mostHeight: number): r
       const { height, draw } = codeBlock(block.link, block.design, width);
       return [{ height, draw: (corner) => ({ items: draw(corner) }) }];
     }
+    case 'plate':
+    case 'contents':
+      throw new RangeError(`${block.kind}: laid by the book itself`);
     case 'room':
       return Array.from({ length: block.lines }, () => ({
         height: ROOM_LINE,

@@ -10,6 +10,8 @@ const HEAD = 1.8;
 const LEADING = 4;
 const GAP = 3;
 const ABOVE = 1.3;
+/** A table of no more rows stays on one page. */
+const SHORT = 6;
 
 interface PlacedColumn extends BookColumn {
   readonly left: number;
@@ -106,8 +108,10 @@ function rowStrip(
   return {
     height: last ? height + 4 : height,
     repeated: head,
-    // Neither the first row nor the last one stands alone on a page.
-    ...(isTitle || (count > 1 && (at === 0 || at === count - 2)) ? { staysWithNext: true } : {}),
+    // Neither the first row nor the last one stands alone on a page, and a short table is not broken.
+    ...(isTitle || (count > 1 && (at === 0 || at === count - 2 || (count <= SHORT && !last)))
+      ? { staysWithNext: true }
+      : {}),
     draw: ({ x, y }) => ({
       items: [
         ...set.flatMap((own, column) =>

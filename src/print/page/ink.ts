@@ -62,6 +62,8 @@ export interface Page {
   readonly bookmark: string;
   /** The bookmark that this page's stands under. */
   readonly chapter: string;
+  /** Bookmarks of chapters that begin on this page; absent where the page alone tells that. */
+  readonly begins?: readonly string[];
   readonly items: readonly PageItem[];
   /** Factors of scale along the page's own x and y, about its centre. */
   readonly correction: Vec;

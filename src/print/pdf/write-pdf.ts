@@ -76,11 +76,9 @@ function addPages(
     data.TrimBox = box;
     writePage(document, page);
     for (const picture of page.pictures ?? []) writePicture(document, picture, page.height);
-    if (chapter?.name !== page.chapter) {
-      const item = document.outline.addItem(page.chapter, WHOLE_PAGE);
-      chapter = { name: page.chapter, item };
-    }
-    chapter.item.addItem(page.bookmark, WHOLE_PAGE);
+    const begins = page.begins ?? (chapter?.name === page.chapter ? [] : [page.chapter]);
+    for (const name of begins) chapter = { name, item: document.outline.addItem(name, WHOLE_PAGE) };
+    chapter?.item.addItem(page.bookmark, WHOLE_PAGE);
   }
 }
 

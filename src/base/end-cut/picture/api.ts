@@ -1,4 +1,6 @@
 import type { Vec } from '../../../geometry/index.ts';
+import type { Laid } from '../api.ts';
+import type { SawWay } from '../ways-to-saw.ts';
 
 /** What a line of the picture is, and the type of line that it is drawn with. */
 export interface PictureLine {
@@ -12,7 +14,9 @@ export interface PictureLine {
     | 'blade'
     | 'square'
     | 'angle'
-    | 'stop';
+    | 'stop'
+    | 'wedge'
+    | 'auxiliary';
   readonly type: 'wide' | 'narrow' | 'dashed' | 'chain' | 'double-chain';
   readonly points: readonly Vec[];
   readonly closed: boolean;
@@ -29,7 +33,10 @@ export interface PictureLabel {
     | 'tilt'
     | 'stop'
     | 'sawyer'
-    | 'side-down';
+    | 'side-down'
+    | 'wedge'
+    | 'auxiliary'
+    | 'clamp';
   readonly at: Vec;
   readonly text: string;
 }
@@ -45,7 +52,20 @@ export interface SettingPicture {
   readonly plan: PictureView;
   /** Along the line of cut, as the sawyer looks: x to the right, y up from the table. */
   readonly tilt: PictureView;
+  /** The wedge to make, where one is needed. */
+  readonly wedge?: WedgePicture;
 }
+
+/** A wedge as it is sawn, mm at full size, its thin end at the origin: the run that its rise is given over, and the rise. */
+export interface WedgePicture {
+  readonly run: number;
+  readonly rise: number;
+  /** rad. */
+  readonly angle: number;
+}
+
+/** How the work lies and is set: of a way to hold it with what it is held by. */
+export type SetWork = Laid & Partial<Pick<SawWay, 'kind' | 'turned' | 'wedge'>>;
 
 /** The work on the saw: its height over the table and its extent square to the fence, mm. */
 export interface WorkSize {
