@@ -36,6 +36,12 @@ export { projectionOfSimilarity } from './projective/projection-of-similarity.ts
 export { similarityFromPoints } from './projective/similarity-from-points.ts';
 export { solveLinear } from './projective/solve-linear.ts';
 export { type Stretch, stretchAt } from './projective/stretch-at.ts';
+export {
+  type FourCorners,
+  liesOnLongSide,
+  type TruePhotograph,
+  truePhotograph,
+} from './projective/true-photograph.ts';
 export { circleOutline } from './shapes/circle-outline.ts';
 export { polygonOutline } from './shapes/polygon-outline.ts';
 export { slotOutline } from './shapes/slot-outline.ts';
@@ -63,6 +69,9 @@ export {
   unit3,
   vec3,
 } from './space/vec3.ts';
+export type { Stroke, StrokeLoop } from './strokes/api.ts';
+export { edgesOfLoop, edgesOfStroke } from './strokes/edges-of-loop.ts';
+export { type Hold, type Snap, snapPoint } from './strokes/snap-point.ts';
 export { readSvgDrawing, type SvgShape } from './svg-path/read-svg-drawing.ts';
 export { readSvgPath } from './svg-path/read-svg-path.ts';
 export { writeSvgPath } from './svg-path/write-svg-path.ts';
@@ -73,6 +82,7 @@ export {
   CONTACT_TURN,
   FAIRING_TOLERANCE,
   FIGURE_ROUNDING,
+  FLAT_ARC,
   FLATTEST_CORNER,
   HANDLE_TOLERANCE,
   LAY_AREA,

@@ -108,3 +108,6 @@ export const LAY_REACH = 0.02;
 
 /** Grain off the board's by less than this (rad) beyond what is allowed is within it: 0.02 mm over 2 m. */
 export const LAY_TURN = 1e-5;
+
+/** A drawn arc that stands off its chord by less than this (mm) is a line, and points nearer than this are one: no paper shows it. */
+export const FLAT_ARC = 1e-3;

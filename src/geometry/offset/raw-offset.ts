@@ -28,38 +28,31 @@ export function rawOffset(
 ): Pieces {
   const raw = newPieces(2 * source.count);
   for (const tag of source.tags) raw.tags.push(tag);
-  const rejecting = rejectingOf(source, raw, Math.abs(by), nearness);
+  const reach = Math.abs(by);
+  const rejecting: Rejecting = {
+    result: raw,
+    source,
+    nearness,
+    reach,
+    trims: source.count >= MANY,
+    finest: FINEST * reach,
+    coarse: Number.POSITIVE_INFINITY,
+  };
   for (const loop of loops) addRawLoop(source, rejecting, loop, by);
   return raw;
 }
 
-/** Edges of a source of so many are often much shorter than the offset. */
+/** The parallels of so many edges are worth trimming one by one. */
 const MANY = 200;
-/** Pieces longer than so many times the average edge of such a source are trimmed, since most of them will lie too near. */
-const LONG = 8;
+/** Parts of them no longer than this share of the offset are kept without looking closer. */
+const FINEST = 1 / 32;
 
 /** How raw pieces are thrown out that lie too near the source. */
 interface Rejecting extends Trimming {
-  /** Pieces longer than this (mm) are trimmed. */
-  readonly longest: number;
+  readonly trims: boolean;
 }
 
-function rejectingOf(source: Pieces, result: Pieces, reach: number, nearness: Nearness): Rejecting {
-  const { count, shape } = source;
-  let longest = Number.POSITIVE_INFINITY;
-  if (count >= MANY) {
-    let length = 0;
-    for (let at = 0; at < SHAPE * count; at += SHAPE) {
-      const dx = shape[at + 2]! - shape[at]!;
-      const dy = shape[at + 3]! - shape[at + 1]!;
-      length += Math.sqrt(dx * dx + dy * dy);
-    }
-    longest = (LONG * length) / count;
-  }
-  return { result, source, nearness, reach, longest, finest: longest, coarse: longest };
-}
-
-/** Adds the line or arc (turn not 0, under half a turn) from p to q unless all of it is too near the source; of a long one, what is not. */
+/** Adds the line or arc (turn not 0, under half a turn) from p to q unless all of it is too near the source; of many, what of each is not. */
 function addFar(
   rejecting: Rejecting,
   p: number,
@@ -70,7 +63,7 @@ function addFar(
   turn: number,
   source: number,
 ): void {
-  const { result, nearness, reach, longest } = rejecting;
+  const { result, nearness, reach, trims } = rejecting;
   const { vertices } = result;
   const x0 = vertices[2 * p]!;
   const y0 = vertices[2 * p + 1]!;
@@ -81,9 +74,10 @@ function addFar(
     mx = cx + (mx - cx) * size;
     my = cy + (my - cy) * size;
   }
-  const half = Math.sqrt((x0 - mx) * (x0 - mx) + (y0 - my) * (y0 - my));
-  if (nearness.nearerPiece(mx, my, reach - half - CARRIER_TOLERANCE) !== NOBODY) return;
-  if (2 * half > longest) trimPiece(rejecting, { cx, cy, radius, turn, source, side: 0 }, p, q);
+  const half = trims ? 0 : Math.sqrt((x0 - mx) * (x0 - mx) + (y0 - my) * (y0 - my));
+  const isNear = nearness.nearerPiece(mx, my, reach - half - CARRIER_TOLERANCE) !== NOBODY;
+  if (isNear && trims) trimPiece(rejecting, { cx, cy, radius, turn, source, side: 0 }, p, q);
+  else if (isNear) return;
   else if (turn === 0) addLine(result, p, q, source, 0);
   else addArc(result, p, q, cx, cy, radius, turn, source, 0);
 }
