@@ -12,9 +12,8 @@ export { type GridChange, isGridPinned, moveGrid, searchGrid } from './grid-by-h
 export { designAfterPull } from './handles/design-after-pull.ts';
 export { type HeldHandle, holdHandle } from './handles/hold-handle.ts';
 export { pullHeld, settleHeld } from './handles/pull-held.ts';
-export { type DesignFigures, type FigureOnPiece, figuresOfDesign } from './lay/figures-of-design.ts';
-export { type DesignLayout, type LayOptions, layDesign, layoutOfDesign } from './lay/lay-design.ts';
-export type { DesignBoard, LaySearch } from './lay/resolve-boards.ts';
+export { figuresOfDesign } from './lay/figures-of-design.ts';
+export { type DesignLayout, layDesign, layoutOfDesign } from './lay/lay-design.ts';
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
 export { readLink } from './link/read-link.ts';
@@ -36,7 +35,7 @@ export {
   truePhotograph,
 } from './own-shape/true-photograph.ts';
 export { nameParameters } from './parameters-behind.ts';
-export { type PrintedPatch, printPatch, type TypedPatch } from './patch-of-design.ts';
+export { printPatch, type TypedPatch } from './patch-of-design.ts';
 export { type Driver, driversOf } from './pictures/drivers-of.ts';
 export { type PictureOf, pictureOf } from './pictures/picture-of.ts';
 export { solveFigure, type WantedFigure } from './pictures/solve-figure.ts';

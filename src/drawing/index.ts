@@ -31,7 +31,7 @@ export { type NamedPicture, pictureRow } from './title/picture-row.ts';
 export { type Plate, type PlateWay, platesOf } from './title/plate.ts';
 export { sketchedPartPicture } from './title/sketched-part-picture.ts';
 export { CAMERAS } from './view/cameras.ts';
-export { type BoardDrawing, type BoardDrawingOptions, boardDrawing } from './wood/board-drawing.ts';
+export { boardDrawing } from './wood/board-drawing.ts';
 export { type DrillingPattern, drillingPatterns } from './wood/drilling-pattern.ts';
 export { leafMapDrawing } from './wood/leaf-map-drawing.ts';
 export { patchPattern } from './wood/patch-pattern.ts';

@@ -8,17 +8,14 @@ export type {
   LayRules,
   Lying,
   Price,
-  PriceUnit,
   ToLay,
 } from './boards/api.ts';
-export { boardRegion } from './boards/board-region.ts';
 export { checkLaid } from './boards/check-laid.ts';
 export { largestRectangle } from './boards/largest-rectangle.ts';
 export { layAt } from './boards/lay-at.ts';
-export { offTheGrain } from './boards/off-the-grain.ts';
-export { LEAST_USEFUL, type Offcut, offcutsOf } from './boards/offcuts.ts';
+export { offcutsOf } from './boards/offcuts.ts';
 export { priceOf } from './boards/price-of.ts';
-export { boardFeet, cubicMetres, volumeOf } from './boards/volume.ts';
+export { boardFeet, volumeOf } from './boards/volume.ts';
 export type {
   Arrangement,
   BoardEdge,
@@ -53,25 +50,22 @@ export { halvedPicture, picturePyramid } from './figure/halved-picture.ts';
 export { photographFor } from './figure/photograph-for.ts';
 export { pieceOnBoard } from './figure/piece-on-board.ts';
 export { resamplePicture } from './figure/resample-picture.ts';
-export { TILE, type TileLevel, tileLevels } from './figure/tile-plan.ts';
-export { type TileInView, tilesInView } from './figure/tiles-in-view.ts';
+export { tileLevels } from './figure/tile-plan.ts';
+export { tilesInView } from './figure/tiles-in-view.ts';
 export { truePhotograph } from './figure/true-photograph.ts';
 export type { Insert, InsertPlan, InsertRow } from './inserts/api.ts';
 export { insertFindings } from './inserts/insert-findings.ts';
 export { insertPlan, usualInsert } from './inserts/insert-plan.ts';
-export type { LayCost, Layout, LayTask, SearchOptions } from './layout/api.ts';
+export type { LayCost, Layout, LayTask } from './layout/api.ts';
 export { searchLayout, USUAL_STEPS } from './layout/search-layout.ts';
 export type {
   Patch,
-  PatchPlace,
-  PatchPlaceFault,
   PatchShape,
   PatchTooling,
-  PatchWish,
 } from './mending/api.ts';
 export { checkPatchPlace, plugAt } from './mending/check-patch-place.ts';
 export { PATCH_CAUTIONS } from './mending/patch-findings.ts';
-export { planPatch, USUAL_SLENDERNESS } from './mending/plan-patch.ts';
+export { planPatch } from './mending/plan-patch.ts';
 export { type BoardThatMoves, type MovingPart, movementOfParts } from './movement/movement-of-parts.ts';
 export type { Layer, LayerKind, Leaf, ResawPlan, ResawStack, Stretch } from './resaw/api.ts';
 export { backingNeeded, boardNeeded, mostDrift, mostLeaves, roughNeeded } from './resaw/needed.ts';
