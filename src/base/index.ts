@@ -30,7 +30,6 @@ export { meshesOfBase } from './whole/meshes-of-base.ts';
 export { partForPattern } from './whole/part-for-pattern.ts';
 export {
   type AirOfYear,
-  type FixingPoint,
   type TopFixings,
   type TopHeld,
   topFixings,

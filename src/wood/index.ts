@@ -17,8 +17,6 @@ export { offcutsOf } from './boards/offcuts.ts';
 export { priceOf } from './boards/price-of.ts';
 export { boardFeet, volumeOf } from './boards/volume.ts';
 export type {
-  Arrangement,
-  BoardEdge,
   Bookmatch,
   LeafFace,
   LeafMap,
@@ -26,7 +24,6 @@ export type {
   LeafPlace,
   MatchedFrame,
 } from './bookmatch/api.ts';
-export { boardInBase } from './bookmatch/board-in-base.ts';
 export { checkLeaves } from './bookmatch/check-leaves.ts';
 export { leafMap } from './bookmatch/leaf-map.ts';
 export { type LeafByHand, leavesByHand } from './bookmatch/leaves-by-hand.ts';
@@ -66,8 +63,8 @@ export type {
 export { checkPatchPlace, plugAt } from './mending/check-patch-place.ts';
 export { PATCH_CAUTIONS } from './mending/patch-findings.ts';
 export { planPatch } from './mending/plan-patch.ts';
-export { type BoardThatMoves, type MovingPart, movementOfParts } from './movement/movement-of-parts.ts';
-export type { Layer, LayerKind, Leaf, ResawPlan, ResawStack, Stretch } from './resaw/api.ts';
+export { type MovingPart, movementOfParts } from './movement/movement-of-parts.ts';
+export type { Layer, ResawPlan, ResawStack } from './resaw/api.ts';
 export { backingNeeded, boardNeeded, mostDrift, mostLeaves, roughNeeded } from './resaw/needed.ts';
 export { resawFindings } from './resaw/resaw-findings.ts';
 export { resawStack } from './resaw/resaw-stack.ts';
