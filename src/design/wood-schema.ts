@@ -101,7 +101,7 @@ export const bookmatchSchema = strictObject({
   /** Which edge of the board lies towards the middle of the frame; left out: the near one, where y is 0. */
   centre: z.enum(['near', 'far']).optional(),
   /** By hand, instead of what follows from the arrangement. It is checked alike. */
-  leaves: z.array(leafPlaceSchema).max(200).optional(),
+  leaves: z.array(leafPlaceSchema).min(1).max(200).optional(),
 });
 
 /** The wood of a design, beyond its species: that is in `base`. Everything may be left out. */

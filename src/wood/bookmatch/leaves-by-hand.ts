@@ -5,7 +5,7 @@ import { placeOf } from './leaf-map.ts';
 /** One leaf as the maker says that it goes. */
 export interface LeafByHand {
   /** The first board where none is named. */
-  readonly board?: string;
+  readonly board?: string | undefined;
   readonly leaf: number;
   /** The piece as it is marked, or its identity. */
   readonly piece: string;
