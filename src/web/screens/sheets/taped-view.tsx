@@ -32,6 +32,7 @@ export function TapedView({ sheets, scene, design, picked, onPick }: TapedViewPr
       }
     | undefined
   >(undefined);
+  const wasDragged = useRef(false);
   const said = words.sheets;
   const shiftOf = (event: PointerEvent) => {
     const at = pointOfEvent(event);
@@ -56,7 +57,8 @@ export function TapedView({ sheets, scene, design, picked, onPick }: TapedViewPr
     const start = grip.current;
     grip.current = undefined;
     if (shift === undefined || start === undefined) return;
-    if (Math.hypot(shift.x, shift.y) < 0.5) preview.value = [];
+    wasDragged.current = Math.hypot(shift.x, shift.y) >= 0.5;
+    if (!wasDragged.current) preview.value = [];
     else void layMoved(start.design, start.sheets, { shift }, said.moved);
   };
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -101,7 +103,7 @@ export function TapedView({ sheets, scene, design, picked, onPick }: TapedViewPr
             class="lay-ground"
             {...rectOf(box)}
             role="button"
-            tabIndex={0}
+            tabindex={0}
             aria-label={said.grab}
             onPointerDown={onPointerDown}
             onPointerMove={onPointerMove}
@@ -109,6 +111,7 @@ export function TapedView({ sheets, scene, design, picked, onPick }: TapedViewPr
             onPointerCancel={onPointerUp}
             onKeyDown={onKeyDown}
             onClick={(event) => {
+              if (wasDragged.current) return;
               const at = pointOfEvent(event as unknown as PointerEvent);
               const hit = at && sheets.sheets.find(({ cell }) => isIn(cell, at));
               if (hit !== undefined) onPick(hit.name);
