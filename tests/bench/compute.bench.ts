@@ -1,0 +1,93 @@
+/**
+ * From a changed parameter to what a screen shows of a base: front view, findings and how many sheets. Each base form at its defaults, its overall
+ * height changed by a few millimetres.
+ */
+import { afterAll, bench, describe } from 'vitest';
+import { compute, type Design, type Memo } from '../../src/design/index.ts';
+import { sampleDesign } from '../design/sample-design.ts';
+import { BASE_FORMS } from '../forms/forms.ts';
+
+/** Pseudo-random, the same at every run. */
+function randomly(): () => number {
+  let state = 20260309;
+  return () => {
+    state = (state * 1103515245 + 12345) % 2 ** 31;
+    return state / 2 ** 31;
+  };
+}
+
+const found: Record<string, Record<string, number>> = {};
+
+/** ms of processor time, so that other work on the machine does not count. */
+function taken(step: () => void): number {
+  const before = process.cpuUsage();
+  step();
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1000;
+}
+
+/** Keeps the median of what one step took: its runs are counted by itself, the bench only repeats them. */
+function timed(form: string, what: string, step: () => void, iterations: number): void {
+  const times: number[] = [];
+  const run = (): void => void times.push(taken(step));
+  bench(what, run, { time: 0, warmupTime: 0, iterations, warmupIterations: 0 });
+  afterAll(() => {
+    const settled = times.slice(Math.floor(times.length / 3)).sort((a, b) => a - b);
+    found[form] = { ...found[form], [what]: Number((settled[settled.length >> 1] ?? Number.NaN).toFixed(1)) };
+  });
+}
+
+const wanted = { views: ['front'], standing: false } as const;
+
+for (const { name } of BASE_FORMS) {
+  const bare = sampleDesign(name, []);
+  const first = compute(bare, { wanted: { patterns: [] } });
+  if (!first.ok) throw new Error(`${name} cannot be computed at its defaults`);
+  const patterns = first.value.parts.map(({ part }) => ({
+    part: part.name,
+    view: 'all' as const,
+    mirrored: false,
+  }));
+  const laid = compute({ ...bare, patterns });
+  if (!laid.ok) throw new Error(`${name} cannot be laid on sheets`);
+  const whole: Design = { ...bare, patterns, grids: laid.value.grids };
+  const height = Number.parseFloat(String(whole.parameters.overall_height));
+  const high = (by: number): Design => ({
+    ...whole,
+    parameters: { ...whole.parameters, overall_height: `${(height + by).toFixed(2)} mm` },
+  });
+  const shown = (design: Design, memo: Memo, asked: Parameters<typeof compute>[1] = {}): void => {
+    const computed = compute(design, { memo, wanted, ...asked });
+    if (!computed.ok) throw new Error(computed.problems.map(({ message }) => message).join('\n'));
+    if (
+      computed.value.findings.length + computed.value.patterns.flatMap(({ plan }) => plan.sheets).length ===
+      0
+    )
+      throw new Error('nothing was found');
+  };
+
+  describe(name, () => {
+    timed(name, 'cold', () => shown(whole, new Map()), 6);
+    const known: Memo = new Map();
+    let turn = 0;
+    timed(name, 'back and forth', () => shown(high((turn++ % 2) * 3), known), 60);
+    const random = randomly();
+    const memo: Memo = new Map();
+    timed(name, 'random', () => shown(high(10 * random() - 5), memo), 60);
+    const alone: Memo = new Map();
+    const bareWanted = { patterns: [], views: ['front'], standing: false } as const;
+    timed(
+      name,
+      'random, without sheets',
+      () => shown(high(10 * random() - 5), alone, { wanted: bareWanted }),
+      60,
+    );
+  });
+}
+
+afterAll(() => {
+  for (const [form, figures] of Object.entries(found)) {
+    const words = Object.entries(figures).map(([what, ms]) => `${what} ${ms} ms`);
+    process.stdout.write(`${form.padEnd(20)} ${words.join(' · ')}\n`);
+  }
+});
