@@ -1,6 +1,6 @@
 import { boundsOfRegions, type Region, STAY, transformRegion, vec } from '../../geometry/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
-import { PATCH_CAUTIONS, type Patch, type PatchTooling } from '../../wood/index.ts';
+import type { Patch, PatchTooling } from '../../wood/index.ts';
 import type { CheckLength, Mark, Pattern, ToolFact } from '../api.ts';
 import { createDrawing, letter, pathMark, textMark } from '../layout/drawing.ts';
 import { writeExact } from '../layout/figures.ts';
@@ -118,6 +118,5 @@ function facts(patch: Patch, tooling: PatchTooling, say: (mm: number) => string)
       ...(isFitting ? {} : { grave: true }),
     },
     { words: 'Room for glue all round', figure: say(Math.max(0, patch.gap)) },
-    ...PATCH_CAUTIONS.map((words) => ({ words })),
   ];
 }
