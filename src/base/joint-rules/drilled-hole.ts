@@ -52,6 +52,11 @@ export function farthestOfBottom(hole: DrilledHole, direction: Vec3): Vec3 {
   return farthestOf(centresAt(hole, 1), hole, direction);
 }
 
+/** The point of the hole at half its depth that lies farthest in a direction. */
+export function farthestOfHalf(hole: DrilledHole, direction: Vec3): Vec3 {
+  return farthestOf(centresAt(hole, 0.5), hole, direction);
+}
+
 function farthestOf(centres: readonly Vec3[], { along, radius }: DrilledHole, direction: Vec3): Vec3 {
   const centre = centres.reduce((a, b) => (dot3(b, direction) > dot3(a, direction) ? b : a));
   const aside = subtract3(direction, scale3(along, dot3(along, direction)));

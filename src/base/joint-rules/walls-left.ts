@@ -9,7 +9,8 @@ import {
 } from '../../geometry/index.ts';
 import type { DrilledPart, Wall, WallsLeft } from './api.ts';
 import { type DrilledHole, farthestOfBottom, farthestOfHole } from './drilled-hole.ts';
-import { bottomToOutline, FLATTEST, shadowOfHole, sideToOutline, surelyBeside } from './walls-to-outline.ts';
+import { bottomToOutline, FLATTEST } from './walls-behind.ts';
+import { shadowOfHole, sideToOutline, surelyBeside } from './walls-to-outline.ts';
 
 /**
  * Least wood that a hole leaves in a part, all round and at its bottom. The surface on which its mouth lies does not count: any that the

@@ -1,0 +1,131 @@
+import {
+  add3,
+  boundsOfEdge,
+  distance,
+  type Edge,
+  intersectEdges,
+  type Line,
+  line,
+  POSITION_TOLERANCE,
+  scale3,
+  type Vec,
+  type Vec3,
+} from '../../geometry/index.ts';
+import type { Wall } from './api.ts';
+import { centresAt, type DrilledHole, farthestOfHalf } from './drilled-hole.ts';
+
+const TAG = { id: 'hole', role: 'joint' } as const;
+const CORNERS = 360;
+
+/** Sine of the angle at which a line comes out a thousand times its distance from the surface further on: never. */
+export const FLATTEST = 1e-3;
+
+/**
+ * Where lines along the hole, all round it, come out of the outline's edges: wood beyond the bottom along each. Of edges that surely lie no nearer
+ * than `than` (mm beyond the bottom) nothing need be said.
+ */
+export function bottomToOutline(hole: DrilledHole, edges: readonly Edge[], than: number): readonly Wall[] {
+  const { along, radius, depth } = hole;
+  const run = Math.hypot(along.x, along.y);
+  if (run <= FLATTEST) return [];
+  const centres = centresAt(hole, 0.5);
+  const facing = edges.filter((edge) => {
+    const { ahead, past, aside } = laneTo(edge, along, centres, radius);
+    return aside <= POSITION_TOLERANCE && past >= -POSITION_TOLERANCE && ahead / run - depth / 2 < than;
+  });
+  const met = facing.map((edge) => ({
+    edge,
+    wall: edge.kind === 'line' ? straightBehind(hole, edge) : undefined,
+  }));
+  const straight = met.flatMap(({ wall }) => wall ?? []);
+  const others = met.filter(({ wall }) => wall === undefined).map(({ edge }) => edge);
+  return others.length === 0 ? straight : [...straight, ...alongRays(hole, others)];
+}
+
+/** Behind a hole that runs on into the middle of a straight edge from the wood's side: most often. */
+function straightBehind(hole: DrilledHole, { from, to, tag }: Line): Wall | undefined {
+  const { along, depth } = hole;
+  const long = distance(from, to);
+  const [x, y] = [(to.x - from.x) / long, (to.y - from.y) / long];
+  const out = { x: y, y: -x, z: 0 };
+  const approach = out.x * along.x + out.y * along.y;
+  if (approach <= FLATTEST) return undefined;
+  const nearest = farthestOfHalf(hole, out);
+  const beyond = ((from.x - nearest.x) * out.x + (from.y - nearest.y) * out.y) / approach;
+  const at = add3(nearest, scale3(along, beyond));
+  const share = ((at.x - from.x) * x + (at.y - from.y) * y) / long;
+  return beyond > 0 && share >= 0 && share <= 1 ? { wood: beyond - depth / 2, at, on: tag.id } : undefined;
+}
+
+function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
+  const { along, radius, depth } = hole;
+  const [u, v] = squareTo(along);
+  const starts = centresAt(hole, 0.5).flatMap((centre) => [
+    centre,
+    ...Array.from({ length: CORNERS }, (_, k) => {
+      const turn = (k * 2 * Math.PI) / CORNERS;
+      return add3(centre, add3(scale3(u, radius * Math.cos(turn)), scale3(v, radius * Math.sin(turn))));
+    }),
+  ]);
+  return starts.flatMap((start) => {
+    const ray = line(start, add3(start, scale3(along, REACH)), TAG);
+    const first = firstMet(ray, edges);
+    if (first === undefined) return [];
+    const beyond = first.t * REACH;
+    return [{ wood: beyond - depth / 2, at: add3(start, scale3(along, beyond)), on: first.edge.tag.id }];
+  });
+}
+
+/**
+ * How an edge lies to the lane that the hole drills on, seen along the thickness: mm from the foremost of the lane's beginning to its nearest and from the
+ * hindmost to its farthest point, and mm beside the lane (negative within). What lies there may seem nearer than it is, never farther.
+ */
+function laneTo(edge: Edge, along: Vec3, centres: readonly Vec3[], radius: number) {
+  const run = Math.hypot(along.x, along.y);
+  const [x, y] = [along.x / run, along.y / run];
+  const { minX, minY, maxX, maxY } = boundsOfEdge(edge);
+  // Of a line its two ends are enough; round an arc stands its box.
+  const seen: readonly Vec[] =
+    edge.kind === 'line'
+      ? [edge.from, edge.to]
+      : [
+          { x: minX, y: minY },
+          { x: maxX, y: minY },
+          { x: maxX, y: maxY },
+          { x: minX, y: maxY },
+        ];
+  const spread = (points: readonly Vec[]) => {
+    const on = points.map((p) => x * p.x + y * p.y);
+    const off = points.map((p) => x * p.y - y * p.x);
+    return { on, least: Math.min(...off), most: Math.max(...off) };
+  };
+  const [own, other] = [spread(centres), spread(seen)];
+  return {
+    ahead: Math.min(...other.on) - Math.max(...own.on) - radius,
+    past: Math.max(...other.on) - Math.min(...own.on) + radius,
+    aside: Math.max(other.least - own.most, own.least - other.most) - radius,
+  };
+}
+
+/** mm: longer than any part. */
+const REACH = 1e5;
+
+function firstMet(
+  ray: Line,
+  edges: readonly Edge[],
+): { readonly t: number; readonly edge: Edge } | undefined {
+  let first: { readonly t: number; readonly edge: Edge } | undefined;
+  for (const edge of edges) {
+    const met = intersectEdges(ray, edge);
+    if (met.kind !== 'points') continue;
+    for (const { onA } of met.points) if (first === undefined || onA < first.t) first = { t: onA, edge };
+  }
+  return first;
+}
+
+/** Two unit vectors square to a unit vector and to each other. */
+function squareTo({ x, y, z }: Vec3): readonly [Vec3, Vec3] {
+  const run = Math.hypot(x, y);
+  const u = { x: -y / run, y: x / run, z: 0 };
+  return [u, { x: -z * u.y, y: z * u.x, z: x * u.y - y * u.x }];
+}
