@@ -59,7 +59,11 @@ function markingOut(joint: Joint, { base }: BuiltBase, names: BookNames, style: 
       const { minY, maxY } = layPicture(picture, scale, lengths).box;
       return maxY - minY <= MOST_HEIGHT;
     };
-    return drawn(SCALES.find((scale) => drawn(scale).every(fits)) ?? SCALES.at(-1)!);
+    for (const scale of SCALES.slice(0, -1)) {
+      const pictures = drawn(scale);
+      if (pictures.every(fits)) return pictures;
+    }
+    return drawn(SCALES.at(-1)!);
   });
   const section = joint.section === undefined ? [] : [sectionPicture(joint.section, names.kind)];
   return { kind: 'drawing', scene: pictureRow([...marked, ...section], WIDTH, lengths) };

@@ -65,7 +65,8 @@ function runsOf(steps: readonly BookStep[]): readonly Run[] {
       close();
       runs.push(step);
     } else {
-      if (step.kind === 'chapter' && step.newPage) close();
+      // A book without an opening has its own title over its first chapter.
+      if (step.kind === 'chapter' && step.newPage && text.length > 1) close();
       text.push(step);
     }
   }
