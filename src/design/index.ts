@@ -22,18 +22,10 @@ export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
 export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.ts';
 export { type ReadOutlines, readOutlineSvg, writeOutlineSvg } from './outline-file/outline-svg.ts';
-export type { OwnShape, Stroke, StrokeLoop } from './own-shape/api.ts';
+export type { OwnShape } from './own-shape/api.ts';
 export { checkOwnShape } from './own-shape/check-own-shape.ts';
-export { edgesOfLoop, edgesOfStroke } from './own-shape/edges-of-loop.ts';
 export { formOfOwnShape, type WrittenForm } from './own-shape/form-of-own-shape.ts';
 export { loopsOfRegion } from './own-shape/own-shape-of-region.ts';
-export { type Hold, type Snap, snapPoint } from './own-shape/snap-point.ts';
-export {
-  type FourCorners,
-  liesOnLongSide,
-  type TruePhotograph,
-  truePhotograph,
-} from './own-shape/true-photograph.ts';
 export { nameParameters } from './parameters-behind.ts';
 export { printPatch, type TypedPatch } from './patch-of-design.ts';
 export { type Driver, driversOf } from './pictures/drivers-of.ts';
@@ -58,6 +50,15 @@ export { placeProblems } from './schema-problems.ts';
 export { openSession, type Session, type SessionOptions, type SessionOutcome } from './session.ts';
 export { startDesign } from './start-design.ts';
 export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
+export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
+export {
+  type StudyAxis,
+  type StudyCell,
+  type StudyGrid,
+  type StudyScale,
+  studyAxes,
+  studyGrid,
+} from './study/study-grid.ts';
 export { usualPaper, usualTooling, usualUnits } from './usual.ts';
 export { usualWorkshop } from './usual-workshop.ts';
 export type { Workshop } from './workshop-schema.ts';

@@ -1,7 +1,13 @@
 import type { Problem } from '../../core/index.ts';
-import { distance, findFaults, type Vec } from '../../geometry/index.ts';
-import type { OwnShape, StrokeLoop } from './api.ts';
-import { edgesOfLoop, FLAT } from './edges-of-loop.ts';
+import {
+  distance,
+  edgesOfLoop,
+  FLAT_ARC,
+  findFaults,
+  type StrokeLoop,
+  type Vec,
+} from '../../geometry/index.ts';
+import type { OwnShape } from './api.ts';
 
 /** What form a shape can have: the grammar's own limits, with room for what else is declared. */
 const MOST_STROKES = 180;
@@ -59,12 +65,12 @@ function faultsOfLoop(
   for (const [at, stroke] of loop.strokes.entries()) {
     const way = [from, ...between(stroke), stroke.to];
     from = stroke.to;
-    if (!way.some((p, i) => i > 0 && distance(p, way[i - 1]!) < FLAT)) continue;
+    if (!way.some((p, i) => i > 0 && distance(p, way[i - 1]!) < FLAT_ARC)) continue;
     const message = `Stroke ${at + 1} begins and ends, or passes twice, in one place.`;
     return [refuse('no-length', message, `${path}.strokes.${at}`, 'points apart from each other')];
   }
   const gap = distance(from, loop.start);
-  if (gap > FLAT) {
+  if (gap > FLAT_ARC) {
     const message = `The outline does not close: its ends are ${gap.toFixed(1)} mm apart.`;
     return [refuse('open', message, path, 'a last stroke that ends at the first point')];
   }

@@ -3,18 +3,20 @@ import {
   type Box,
   boundsOfEdges,
   centroidOfRegions,
+  edgesOfLoop,
   locate,
   type Outline,
   pointAt,
   type Region,
   reverseEdge,
+  type Stroke,
+  type StrokeLoop,
   type Vec,
 } from '../../geometry/index.ts';
 import { RAD_PER_DEGREE } from '../../measure/index.ts';
 import { type Form, readForm } from '../../sketch/index.ts';
-import type { OwnShape, Stroke, StrokeLoop } from './api.ts';
+import type { OwnShape } from './api.ts';
 import { checkOwnShape } from './check-own-shape.ts';
-import { edgesOfLoop } from './edges-of-loop.ts';
 
 /** A form and its text, as a design keeps it. */
 export interface WrittenForm {
@@ -24,7 +26,7 @@ export interface WrittenForm {
 
 /**
  * The form of a shape drawn by hand, to be used as any form: its points lie at shares of a width and a length, so that it can be made
- * larger, narrower or longer; at its defaults it is the shape as drawn, within 0.0001 mm, its lower left corner at the origin. Problems: those of
+ * larger, narrower or longer; at its defaults it is the shape as drawn, within 0.001 mm, its lower left corner at the origin. Problems: those of
  * `checkOwnShape`, and of the form itself (an opening that lies outside, say).
  */
 export function formOfOwnShape(shape: OwnShape): Result<WrittenForm> {
@@ -56,7 +58,7 @@ function writeForm(shape: OwnShape): string {
   }));
   const degrees = (rad: number): string => `${plain(rad / RAD_PER_DEGREE, 6)} deg`;
   const size = (label: string, mm: number, help: string): string =>
-    `{ label: ${label}, kind: length, default: ${plain(mm, 6)} mm, least: ${plain(mm / 4, 3)} mm, most: ${plain(mm * 4, 3)} mm, help: ${help} }`;
+    `{ label: ${label}, kind: length, default: ${plain(mm, 3)} mm, least: ${plain(mm / 4, 3)} mm, most: ${plain(mm * 4, 3)} mm, help: ${help} }`;
   return `${[
     `form: ${nameOf(title)}`,
     'grammar: 3',

@@ -1,5 +1,13 @@
-import { type Edge, type Outline, pointAt, type Region, sweepOf } from '../../geometry/index.ts';
-import type { OwnShape, Stroke, StrokeLoop } from './api.ts';
+import {
+  type Edge,
+  type Outline,
+  pointAt,
+  type Region,
+  type Stroke,
+  type StrokeLoop,
+  sweepOf,
+} from '../../geometry/index.ts';
+import type { OwnShape } from './api.ts';
 
 /** An arc that runs farther round than this (rad) is drawn as two: its middle would tell too little of it. */
 const LONGEST = (3 / 2) * Math.PI;

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { lastInHand, refreshDesigns, takeInHand } from './designs.ts';
+import { takeInAddress } from './links.ts';
 import { show } from './screen.ts';
 import { keepThumbnails } from './thumbnails.ts';
 
@@ -12,8 +13,10 @@ export const keepsNothing = signal(false);
 export async function begin(): Promise<void> {
   try {
     await refreshDesigns();
-    const last = await lastInHand();
-    if (last === undefined || !(await takeInHand(last))) show('designs');
+    if (!(await takeInAddress())) {
+      const last = await lastInHand();
+      if (last === undefined || !(await takeInHand(last))) show('designs');
+    }
     keepThumbnails();
   } catch {
     keepsNothing.value = true;

@@ -10,6 +10,8 @@ import {
   type WantedFigure,
 } from '../../../design/index.ts';
 import { keyOfFinding } from '../../state/key-of-finding.ts';
+import { layBoards } from './lay-boards.ts';
+import { studyCell, studyChoices, studyWall } from './study.ts';
 
 /** One memo for all: what is tried here is tried on designs that differ little. */
 const memo: Memo = new Map();
@@ -51,7 +53,7 @@ function cures(design: Design): Readonly<Record<string, FigureToSet>> {
 }
 
 /** What takes long and is not waited for. */
-export const PATIENT = { drivers, solve, cures };
+export const PATIENT = { layBoards, drivers, solve, cures, studyChoices, studyWall, studyCell };
 
 export type PatientDeed = keyof typeof PATIENT;
 export type PatientInput<D extends PatientDeed> = Parameters<(typeof PATIENT)[D]>[0];

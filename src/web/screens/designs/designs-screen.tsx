@@ -7,6 +7,7 @@ import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
 import { DesignCard } from './design-card.tsx';
 import { FilesPanel } from './files-panel.tsx';
+import { LinkPanel } from './link-panel.tsx';
 import { PagePanel } from './page-panel.tsx';
 
 const said = words.designs;
@@ -41,6 +42,7 @@ export function DesignsScreen() {
       </section>
       <FormList />
       <FilesPanel />
+      <LinkPanel />
       <PagePanel />
     </div>
   );

@@ -1,10 +1,165 @@
-import { SceneView } from '../../drawing/scene-view.tsx';
-import { useAnswer } from '../../engine/use-answer.ts';
+import { useState } from 'preact/hooks';
+import type { EdgeRole } from '../../../geometry/index.ts';
+import { parseLength } from '../../../measure/index.ts';
+import { engineDo } from '../../engine/engine.ts';
+import { design } from '../../state/current.ts';
+import { addDesign } from '../../state/designs.ts';
+import { show } from '../../state/screen.ts';
+import { Button } from '../../ui/button.tsx';
+import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
+import { DrawingBoard } from './drawing-board.tsx';
+import { addPoint, clear, close, drawn, endBatten, lay, role, type Tool, takeBack, tool } from './drawn.ts';
+import { PhotoPanel } from './photo-panel.tsx';
 
-/** The full-size drawing of the first pattern. */
+const said = words.ownShape;
+const TOOLS: readonly Tool[] = ['line', 'arc', 'batten'];
+const ROLES: readonly EdgeRole[] = ['routed', 'sawn', 'joint', 'left'];
+
+/** An outline of the maker's own: drawn over a photograph or on bare paper, or read from a file, and made a form. */
 export function OwnShapeScreen() {
-  const pattern = useAnswer('pattern', {});
-  if (pattern === undefined) return <p class="waiting">{words.loading}</p>;
-  return <SceneView scene={pattern.scene} label={pattern.title} />;
+  const unit = design.value?.units.length ?? 'mm';
+  const [title, setTitle] = useState<string>(said.title);
+  const [stock, setStock] = useState(unit === 'mm' ? '32 mm' : '1 1/4 in');
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const [remarks, setRemarks] = useState<readonly string[]>([]);
+  const { closed, start, waiting } = drawn.value;
+  const use = async (): Promise<void> => {
+    const read = parseLength(stock, { unit });
+    const shape = {
+      title,
+      loops: closed,
+      thickness: read.ok ? read.value : 0,
+      grain: Math.PI / 2,
+      up: Math.PI / 2,
+      pieces: 1,
+    };
+    const begun = await engineDo('beginOwnShape', {
+      shape,
+      unit,
+      date: new Date().toISOString().slice(0, 10),
+    });
+    setProblems(begun.ok ? [] : begun.problems.map(({ message }) => message));
+    if (!begun.ok) return;
+    await addDesign(begun.value);
+    show('shape');
+  };
+  const takeSvg = async (file: File | undefined): Promise<void> => {
+    if (file === undefined) return;
+    const read = await engineDo('strokesInSvg', { text: await file.text(), name: file.name });
+    setProblems(read.ok ? [] : read.problems.map(({ message }) => message));
+    setRemarks(read.ok ? read.value.remarks : []);
+    if (read.ok) lay(read.value.loops);
+  };
+  return (
+    <div class="own-shape-screen">
+      <aside class="own-tools">
+        <h1>{words.screens['own-shape']}</h1>
+        <PhotoPanel />
+        <section aria-labelledby="svg">
+          <h2 id="svg">{said.svg}</h2>
+          <label class="file">
+            <span>{said.svgHelp}</span>
+            <input
+              type="file"
+              accept=".svg,image/svg+xml"
+              onChange={(event) => void takeSvg(event.currentTarget.files?.[0])}
+            />
+          </label>
+          {remarks.map((remark) => (
+            <p key={remark} class="hint">
+              {remark}
+            </p>
+          ))}
+        </section>
+        <section aria-labelledby="draw">
+          <h2 id="draw">{said.draw}</h2>
+          <fieldset class="choices">
+            <legend>{said.stroke}</legend>
+            {TOOLS.map((each) => (
+              <label key={each}>
+                <input
+                  type="radio"
+                  name="stroke"
+                  checked={tool.value === each}
+                  onChange={() => (tool.value = each)}
+                />{' '}
+                {said.tools[each]}
+              </label>
+            ))}
+          </fieldset>
+          <p class="hint">{said.toolHelp[tool.value]}</p>
+          <label class="choice">
+            {said.role}{' '}
+            <select
+              value={role.value}
+              onChange={(event) => (role.value = event.currentTarget.value as EdgeRole)}
+            >
+              {ROLES.map((each) => (
+                <option key={each} value={each}>
+                  {said.roles[each]}
+                </option>
+              ))}
+            </select>
+          </label>
+          <PointFields unit={unit} />
+          <div class="row">
+            <Button onClick={takeBack}>{said.takeBack}</Button>
+            {tool.value === 'batten' && waiting.length > 0 ? (
+              <Button onClick={endBatten}>{said.endBatten}</Button>
+            ) : null}
+            <Button onClick={close} disabled={start === undefined}>
+              {said.close}
+            </Button>
+            <Button look="quiet" onClick={clear}>
+              {said.clear}
+            </Button>
+          </div>
+        </section>
+        <section aria-labelledby="use">
+          <h2 id="use">{said.use}</h2>
+          <label class="choice">
+            {said.name}{' '}
+            <input
+              type="text"
+              value={title}
+              maxLength={80}
+              onInput={(event) => setTitle(event.currentTarget.value)}
+            />
+          </label>
+          <MeasureField label={said.stock} kind="length" unit={unit} text={stock} onChange={setStock} />
+          <Button look="main" onClick={() => void use()} disabled={closed.length === 0}>
+            {said.make}
+          </Button>
+          <p class="hint">{closed.length === 0 ? said.notClosed : said.isClosed(closed.length)}</p>
+          {problems.length === 0 ? null : (
+            <ul class="problem" role="alert">
+              {problems.map((problem) => (
+                <li key={problem}>{problem}</li>
+              ))}
+            </ul>
+          )}
+        </section>
+      </aside>
+      <DrawingBoard />
+    </div>
+  );
+}
+
+/** A point typed instead of clicked: across and up from the lower left corner of the paper. */
+function PointFields({ unit }: { readonly unit: 'mm' | 'in' }) {
+  const [across, setAcross] = useState('0');
+  const [up, setUp] = useState('0');
+  const add = (): void => {
+    const [x, y] = [parseLength(across, { unit }), parseLength(up, { unit })];
+    if (x.ok && y.ok) addPoint({ x: x.value, y: y.value });
+  };
+  return (
+    <fieldset class="point">
+      <legend>{said.point}</legend>
+      <MeasureField label={said.across} kind="length" unit={unit} text={across} onChange={setAcross} />
+      <MeasureField label={said.up} kind="length" unit={unit} text={up} onChange={setUp} />
+      <Button onClick={add}>{said.addPoint}</Button>
+    </fieldset>
+  );
 }

@@ -1,0 +1,92 @@
+import { useId } from 'preact/hooks';
+import { formatAngle, formatLength, parseAngle, parseLength, parseRatio } from '../../../measure/index.ts';
+import { MeasureField } from '../../ui/measure-field.tsx';
+import { words } from '../../words/en.ts';
+import type { Choices } from './study-screen.tsx';
+
+const said = words.study;
+const COUNTS = [3, 5, 7, 9] as const;
+
+export type Chosen = Choices[number];
+
+interface AxisFieldsProps {
+  readonly label: string;
+  readonly choices: Choices;
+  readonly chosen: Chosen | undefined;
+  readonly unit: 'mm' | 'in';
+  /** May be none, in these words. */
+  readonly none?: string;
+  readonly onChange: (chosen: Chosen | undefined) => void;
+}
+
+/** Which figure a study goes through, from where to where, in how many steps. */
+export function AxisFields({ label, choices, chosen, unit, none, onChange }: AxisFieldsProps) {
+  const id = useId();
+  const set = (change: Partial<Chosen>): void => {
+    if (chosen !== undefined) onChange({ ...chosen, ...change });
+  };
+  return (
+    <fieldset class="study-axis">
+      <legend>{label}</legend>
+      <label for={`${id}-figure`}>{said.figure}</label>
+      <select
+        id={`${id}-figure`}
+        value={chosen?.parameter ?? ''}
+        onChange={(event) =>
+          onChange(choices.find(({ parameter }) => parameter === event.currentTarget.value))
+        }
+      >
+        {none === undefined ? null : <option value="">{none}</option>}
+        {choices.map(({ parameter, label: name }) => (
+          <option key={parameter} value={parameter}>
+            {name}
+          </option>
+        ))}
+      </select>
+      {chosen === undefined ? null : (
+        <>
+          {(['from', 'to'] as const).map((end) => (
+            <MeasureField
+              key={`${chosen.parameter} ${end}`}
+              label={said[end]}
+              kind={chosen.kind}
+              unit={unit}
+              text={written(chosen, chosen[end], unit)}
+              onChange={(text) => {
+                const value = read(chosen, text, unit);
+                if (value !== undefined) set({ [end]: value });
+              }}
+            />
+          ))}
+          <label for={`${id}-count`}>{said.steps}</label>
+          <select
+            id={`${id}-count`}
+            value={chosen.count}
+            onChange={(event) => set({ count: Number(event.currentTarget.value) })}
+          >
+            {[...new Set([...COUNTS, chosen.count])]
+              .toSorted((a, b) => a - b)
+              .map((count) => (
+                <option key={count} value={count}>
+                  {count}
+                </option>
+              ))}
+          </select>
+        </>
+      )}
+    </fieldset>
+  );
+}
+
+function written({ kind }: Chosen, value: number, unit: 'mm' | 'in'): string {
+  if (kind === 'length') {
+    return formatLength(value, unit === 'mm' ? { unit: 'mm', decimals: 0 } : { unit: 'in', denominator: 16 });
+  }
+  return kind === 'angle' ? formatAngle(value, { unit: 'deg', decimals: 1 }) : `${Number(value.toFixed(3))}`;
+}
+
+function read({ kind }: Chosen, text: string, unit: 'mm' | 'in'): number | undefined {
+  const found =
+    kind === 'length' ? parseLength(text, { unit }) : kind === 'angle' ? parseAngle(text) : parseRatio(text);
+  return found.ok ? found.value : undefined;
+}
