@@ -1,6 +1,6 @@
 export { jointsChapter } from './book/joints-chapter.ts';
 export { cutListCsv } from './book/part-chapters.ts';
-export { shopBookOf } from './book/shop-book-of.ts';
+export { shopBookOf, woodOfBook } from './book/shop-book-of.ts';
 export { type BarReadings, calibratePaper } from './calibrate-paper.ts';
 export { type ComputeOptions, compute } from './compute.ts';
 export type { BaseView, Computed, ComputedPattern, ComputedView, Wanted } from './computed.ts';
@@ -49,7 +49,6 @@ export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
 export { placeProblems } from './schema-problems.ts';
 export { openSession, type Session, type SessionOptions, type SessionOutcome } from './session.ts';
 export { startDesign } from './start-design.ts';
-export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
 export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
 export {
   type StudyAxis,
@@ -59,6 +58,7 @@ export {
   studyAxes,
   studyGrid,
 } from './study/study-grid.ts';
+export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
 export { usualPaper, usualTooling, usualUnits } from './usual.ts';
 export { usualWorkshop } from './usual-workshop.ts';
 export type { Workshop } from './workshop-schema.ts';

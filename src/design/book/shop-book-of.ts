@@ -59,6 +59,13 @@ export function shopBookOf(computed: Computed): ShopBook {
   };
 }
 
+/** The chapters of the wood by themselves; none for a design of parts alone. */
+export function woodOfBook({ base, lengths, wood }: Computed): readonly BookChapter[] {
+  if (base === undefined || wood === undefined) return [];
+  const chapters = [...woodChapters(wood, base, { lengths }), drillingChapter(wood, base, { lengths })];
+  return chapters.filter(({ blocks }) => blocks.length > 0);
+}
+
 /** The board before the joints: what moves, how it is resawn, which leaf goes where. */
 function woodChapters(wood: ComputedWood, built: BuiltBase, style: BookStyle): readonly BookChapter[] {
   return [

@@ -22,11 +22,12 @@ export function book({ computed }: Answering, _: undefined): ScreenBook | 'parts
   return {
     title,
     about,
-    chapters: chapters.map((chapter) => ({ ...chapter, blocks: chapter.blocks.map(forScreen) })),
+    chapters: chapters.map((chapter) => ({ ...chapter, blocks: chapter.blocks.map(blockForScreen) })),
   };
 }
 
-export function forScreen(block: BookBlock): ScreenBlock {
+/** A block with its drawing ready for the screen. */
+export function blockForScreen(block: BookBlock): ScreenBlock {
   return block.kind === 'drawing' || block.kind === 'plate'
     ? { ...block, scene: sceneForScreen(block.scene) }
     : block;

@@ -2,8 +2,8 @@ import { book } from './book.ts';
 import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
-import { meshes } from './meshes.ts';
 import { joints } from './joints.ts';
+import { meshes } from './meshes.ts';
 import { parts } from './parts.ts';
 import { pattern } from './pattern.ts';
 import { picture } from './picture.ts';
@@ -11,6 +11,7 @@ import { routing } from './routing.ts';
 import { sheetCount } from './sheet-count.ts';
 import { patternList, patternScene, sheets } from './sheets.ts';
 import { thumbnail } from './thumbnail.ts';
+import { boards, woodChapters } from './wood.ts';
 
 /**
  * Every question that a screen may ask, by name: a function of what the engine found, that gives plain data for the page. A new question
@@ -32,4 +33,6 @@ export const ANSWERS = {
   patternScene,
   routing,
   sheets,
+  boards,
+  woodChapters,
 };

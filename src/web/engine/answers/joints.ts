@@ -1,6 +1,6 @@
 import { jointsChapter } from '../../../design/index.ts';
 import { type Answering, madeOf } from './answering.ts';
-import { forScreen, type ScreenBlock } from './book.ts';
+import { blockForScreen, type ScreenBlock } from './book.ts';
 
 /** A kind of joint of the base, with all that is to be marked out for it. */
 export interface ShownJoint {
@@ -23,7 +23,7 @@ export function joints(
   if (built === undefined) return 'parts alone';
   return madeOf(built, `joints ${JSON.stringify(lengths)}`, () => {
     const { joints: all } = built.joints;
-    const { intro, groups } = groupsOf(jointsChapter(built, { lengths }).blocks.map(forScreen));
+    const { intro, groups } = groupsOf(jointsChapter(built, { lengths }).blocks.map(blockForScreen));
     const names = [...new Set(all.map(({ name }) => name))];
     return names.map((name, at) => {
       const own = all.filter((joint) => joint.name === name);
