@@ -1,6 +1,4 @@
 import { describeForm } from '../../sketch/index.ts';
-import { compute } from '../compute.ts';
-import type { Computed } from '../computed.ts';
 import { type NumericParameter, typedFigure } from '../cures/typed-figure.ts';
 import type { Design } from '../design-schema.ts';
 import { formOfDesign } from '../form-of-design.ts';
@@ -32,17 +30,16 @@ export function driversOf(
   memo: Memo = new Map(),
 ): ReadonlyMap<string, readonly Driver[]> {
   const form = formOfDesign(design);
-  const before = lookAt(design, of, memo);
+  const before = figuresOf(design, of, memo);
   if (!form.ok || before === undefined) return new Map();
-  const figures = figuresOf(before, of);
   const drivers = new Map<string, Driver[]>();
   for (const parameter of describeForm(form.value).parameters) {
     if (!('least' in parameter) || parameter.kind === 'count') continue;
     if (Object.hasOwn(design.measured.parameters ?? {}, parameter.name)) continue;
-    const value = before.sketch.parameters[parameter.name] as number;
+    const value = before.parameters[parameter.name] as number;
     const moved = nudged(design, of, parameter, value, memo);
     if (moved === undefined) continue;
-    for (const [name, figure] of figures) {
+    for (const [name, figure] of before.values) {
       const change = Math.abs((moved.figures.get(name) ?? figure) - figure) / moved.by;
       if (change < FOLLOWS) continue;
       const itself = Math.abs(figure - value) < SAME && Math.abs(change - 1) < FOLLOWS;
@@ -60,18 +57,10 @@ function nudged(design: Design, of: PictureOf, parameter: NumericParameter, valu
     const to = value + way * by;
     if (to < parameter.least || to > parameter.most) continue;
     const typed = typedFigure(parameter, to, design.units.length);
-    const computed = lookAt(withParameter(design, parameter.name, typed.typed), of, memo);
-    if (computed !== undefined)
-      return { figures: figuresOf(computed, of), by: Math.abs(typed.value - value) };
+    const moved = figuresOf(withParameter(design, parameter.name, typed.typed), of, memo);
+    if (moved !== undefined) return { figures: moved.values, by: Math.abs(typed.value - value) };
   }
   return undefined;
-}
-
-/** The design computed as far as a picture needs it. */
-export function lookAt(design: Design, of: PictureOf, memo: Memo): Computed | undefined {
-  const views = 'side' in of ? [of.side] : [];
-  const computed = compute(design, { memo, wanted: { views, patterns: [], standing: false } });
-  return computed.ok ? computed.value : undefined;
 }
 
 export function withParameter(design: Design, name: string, typed: string | number): Design {

@@ -4,7 +4,7 @@ import { type NumericParameter, typedFigure } from '../cures/typed-figure.ts';
 import type { Design } from '../design-schema.ts';
 import { formOfDesign } from '../form-of-design.ts';
 import type { Memo } from '../memo.ts';
-import { lookAt, withParameter } from './drivers-of.ts';
+import { withParameter } from './drivers-of.ts';
 import { figuresOf } from './figures-of.ts';
 import type { PictureOf } from './picture-of.ts';
 
@@ -32,14 +32,13 @@ export function solveFigure(
   const form = formOfDesign(design);
   if (!form.ok) return form;
   const parameter = describeForm(form.value).parameters.find((each) => each.name === called);
-  const now = lookAt(design, of, memo)?.sketch.parameters[called];
+  const now = figuresOf(design, of, memo)?.parameters[called];
   if (parameter === undefined || !('least' in parameter) || typeof now !== 'number') {
     throw new RangeError(`no figure to solve for: ${called}`);
   }
   const typedAt = (value: number) => typedFigure(parameter, value, design.units.length).typed;
   const offAt = (value: number): number | undefined => {
-    const computed = lookAt(withParameter(design, called, typedAt(value)), of, memo);
-    const figure = computed === undefined ? undefined : figuresOf(computed, of).get(name);
+    const figure = figuresOf(withParameter(design, called, typedAt(value)), of, memo)?.values.get(name);
     return figure === undefined ? undefined : figure - target;
   };
   const found = between(parameter, now, offAt);

@@ -37,7 +37,7 @@ export function linesOf(line: LengthLine): readonly PathMark[] {
 
 /**
  * The figure where nothing else stands: over the line between its ends, from the middle outwards; otherwise past an end, on a
- * continuation of the line, as near as there is room. Throws when the paper is full for 400 mm on both sides, which cannot be.
+ * continuation of the line, as near as there is room within 400 mm; on paper too small for all that is said, over other things.
  */
 export function figureMarks(line: LengthLine, drawing: Drawing): readonly (PathMark | TextMark)[] {
   const [left, right] = [line.ends[0].x, line.ends[1].x];
@@ -57,7 +57,8 @@ export function figureMarks(line: LengthLine, drawing: Drawing): readonly (PathM
       return [pathMark('dimension', [stroke(from, to)]), text];
     }
   }
-  throw new RangeError(`no room for the figure of ${line.dimension.name}`);
+  // Where the paper is full all along the line the figure stands over what is there, rather than nowhere.
+  return [figureAt(line, right + start + 1 + line.width / 2)];
 }
 
 /** Middles from the middle of the line towards its ends. */

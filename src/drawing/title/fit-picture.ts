@@ -27,20 +27,30 @@ const WELL_FILLED = 0.7;
 const TRIES = 4;
 const FINENESS = 1.02;
 
+type Fitted = LineDrawing & Partial<Pick<Picture, 'view'>>;
+
 /** A picture with its dimensions, as large as the room allows: what is lettered stays the same size, so only the wood is scaled. */
-export function fitPicture(
-  picture: LineDrawing & Partial<Pick<Picture, 'view'>>,
-  { room, lengths, height, near }: FitOptions,
-): FittedPicture {
+export function fitPicture(picture: Fitted, { room, lengths, height, near }: FitOptions): FittedPicture {
   const lay = (scale: number): FittedPicture => ({ ...layPicture(picture, scale, lengths, height), scale });
   const share = ({ box }: LaidPicture): number =>
     Math.max((box.maxX - box.minX) / room.width, (box.maxY - box.minY) / room.height);
-  let best = lay(near ?? nextGuess(lay(0.1), room));
+  let best = lay(near ?? firstGuess(picture, room, lengths));
   if (near !== undefined && share(best) <= 1 && share(best) >= WELL_FILLED) return best;
   for (let tried = 0; tried < TRIES && (share(best) > 1 || share(best) < 1 / FINENESS ** 2); tried++) {
     best = lay(nextGuess(best, room));
   }
   return best;
+}
+
+/** Usual room for dimensions on all sides together, mm. */
+const BESIDE = 55;
+
+/** From the size of the wood alone. */
+function firstGuess({ dimensions: _, ...wood }: Fitted, room: Room, lengths: LengthStyle): number {
+  const laid = layPicture({ ...wood, dimensions: [] }, 1, lengths);
+  const { minX, minY, maxX, maxY } = laid.core;
+  const beside = { ...laid.core, maxX: maxX + BESIDE, maxY: maxY + BESIDE };
+  return nextGuess({ ...laid, core: { minX, minY, maxX, maxY }, box: beside, scale: 1 }, room);
 }
 
 /** The scale at which it would just fit if all beside the wood stayed as wide as it is. */

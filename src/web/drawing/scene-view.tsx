@@ -64,7 +64,7 @@ export function SceneView(props: SceneViewProps) {
         role="group"
         aria-roledescription={words.drawing.kind}
         aria-label={label}
-        tabIndex={0}
+        tabindex={0}
         viewBox={viewBoxOf(shown, size)}
         {...handlers}
         onPointerOver={(event) => onHover?.(hitOf(event.target))}

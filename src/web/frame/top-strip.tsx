@@ -13,9 +13,9 @@ export function TopStrip() {
       </a>
       <nav aria-label={words.steps}>
         <ol>
-          {WORK_SCREENS.map((name) => (
+          {WORK_SCREENS.map((name, at) => (
             <li key={name}>
-              <StepLink name={name} />
+              <StepLink name={name} at={at} />
             </li>
           ))}
         </ol>
@@ -42,12 +42,12 @@ export function TopStrip() {
   );
 }
 
-function StepLink({ name }: { readonly name: Screen }) {
+function StepLink({ name, at }: { readonly name: Screen; readonly at: number }) {
   const isHere = screen.value === name;
   return (
     <a href={hashOf(name)} aria-current={isHere ? 'page' : undefined}>
       <span class="nr" aria-hidden="true">
-        {WORK_SCREENS.findIndex((each) => each === name) + 1}
+        {at + 1}
       </span>
       {words.screens[name]}
     </a>

@@ -83,7 +83,10 @@ export async function openApp(): Promise<OpenedApp> {
 /** Opens the app and begins a design of a form by its title; comes back once its drawing is there. */
 export async function beginDesign(page: Page, address: string, title: string): Promise<void> {
   await page.goto(`${address}#/designs`);
-  await page.locator('.forms').getByRole('button', { name: new RegExp(`^${title}`) }).click();
+  await page
+    .locator('.forms')
+    .getByRole('button', { name: new RegExp(`^${title}`) })
+    .click();
   await page.locator('.board .scene').waitFor();
 }
 

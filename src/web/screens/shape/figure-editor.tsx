@@ -54,7 +54,7 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
     onDone();
   };
   return (
-    <div class="figure-editor" style={{ left: `${at.x}px`, top: `${at.y}px` }}>
+    <div class="figure-editor" style={{ left: `clamp(7.5rem, ${at.x}px, 100% - 7.5rem)`, top: `${at.y}px` }}>
       <MeasureField
         label={figure.name}
         kind={kind}

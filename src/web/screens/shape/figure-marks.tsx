@@ -15,7 +15,7 @@ export function FigureMarks({ figures, edited, onEdit }: FigureMarksProps) {
         <text
           key={`${name} ${at}`}
           role="button"
-          tabIndex={0}
+          tabindex={0}
           aria-label={words.shape.typeFigure(name, text.text)}
           class={`figure ${name === edited ? 'edited' : ''}`}
           transform={`translate(${text.x} ${text.y})${text.turn === 0 ? '' : ` rotate(${text.turn})`}`}

@@ -72,7 +72,7 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
             key={handle.name}
             class={`handle ${pull.value?.handle === handle.name ? 'held' : ''}`}
             role="button"
-            tabIndex={0}
+            tabindex={0}
             aria-label={words.shape.pullHandle(handle.label)}
             onPointerDown={(event) => take(event, handle)}
             onPointerMove={(event) => {
