@@ -12,7 +12,10 @@ import { parametersToTry } from './parameters-to-try.ts';
 import { isEasilyMade, toolToMake } from './tools-to-make.ts';
 
 /** So often a design is computed anew in search of cures, for all that is wrong with it together. */
-const MOST_TRIALS = 200;
+const MOST_TRIALS = 80;
+
+/** What only solids tell. */
+const WEIGHED: ReadonlySet<string> = new Set(['base.collision', 'base.falls', 'base.no-feet']);
 
 /** What was found of a design with another figure: by key, and whether it stops. */
 type Outcome = {
@@ -76,6 +79,8 @@ const withFigure = <T extends Finding | Problem>(about: T, set: FigureToSet | un
   set === undefined ? about : { ...about, set };
 
 function cureOfFinding(computed: Computed, finding: Finding, trial: Trial): FigureToSet | undefined {
+  // A part cut to other figures is cured by all of those, or by a new piece.
+  if (finding.code.startsWith('base.cut-')) return undefined;
   const { design, sketch } = computed;
   const key = keyOfFinding(finding);
   const before = new Set(computed.findings.filter(({ severity }) => severity === 'stop').map(keyOfFinding));
@@ -95,10 +100,11 @@ function cureOfFinding(computed: Computed, finding: Finding, trial: Trial): Figu
     ({ name }) => name,
   );
   const search = (enough: typeof does) => firstFigure(design, form.value, names, sketch.parameters, enough);
-  // Whether joints hold together is told without weighing the base: that is asked of the figure found alone.
-  const quick = finding.code.startsWith('joint.') ? search(doesWith(false)) : undefined;
+  // Most is told without weighing the base: that is asked of the figure found alone.
+  const quick = WEIGHED.has(finding.code) ? undefined : search(doesWith(false));
   if (quick !== undefined && does(applyFigure(design, quick))) return quick;
-  return search(does) ?? (canBeMade ? made : undefined);
+  const isSearchedOut = quick === undefined && !WEIGHED.has(finding.code);
+  return (isSearchedOut ? undefined : search(does)) ?? (canBeMade ? made : undefined);
 }
 
 /** The part that a finding names, and both that are joined where it speaks of a joint. */
