@@ -8,6 +8,7 @@ import {
   resolvePaper,
   shopBookOf,
 } from '../../../src/design/index.ts';
+import { layBook } from '../../../src/print/book/lay-book.ts';
 import { type BookBlock, type BookChapter, renderShopBook, type ShopBook } from '../../../src/print/index.ts';
 import { BASE_FORMS } from '../../forms/forms.ts';
 import { FONTS } from '../../print/support/prints.ts';
@@ -31,7 +32,7 @@ function computedOf(form: string, unit: 'mm' | 'in' = 'mm'): Computed {
   const key = `${form} ${unit}`;
   const before = computedOnes.get(key);
   if (before !== undefined) return before;
-  const computed = compute(sampleDesign(form, [], unit), { solids, wanted: { patterns: [] } });
+  const computed = compute(sampleDesign(form, ['leg'], unit), { solids, wanted: { patterns: [] } });
   if (!computed.ok) throw new Error(computed.problems.map(({ message }) => message).join('\n'));
   computedOnes.set(key, computed.value);
   return computed.value;
@@ -87,7 +88,10 @@ describe.each(BASE_FORMS.map(({ name }) => name))('the shop book of %s', (form) 
       'What must be exact',
     ];
     const said = computedOf(form).findings.some(({ severity }) => severity !== 'note');
-    expect(titles).toEqual(wanted.filter((title) => said || title !== 'What the checks say'));
+    // Chapters of the wood and of the design itself stand between and after these.
+    expect(titles.filter((title) => wanted.includes(title))).toEqual(
+      wanted.filter((title) => said || title !== 'What the checks say'),
+    );
   });
 
   test('names every piece by its part and its mark, and every joint', () => {
@@ -111,12 +115,12 @@ describe.each(BASE_FORMS.map(({ name }) => name))('the shop book of %s', (form) 
   test('shows every part on a plate of its own', () => {
     const computed = computedOf(form);
     const drawn = chapterOf(computed, 'Each part').blocks.flatMap((each) =>
-      each.kind === 'drawing'
+      each.kind === 'plate'
         ? [each.scene.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))]
         : [],
     );
     for (const { label } of computed.base!.made) {
-      expect(drawn.some((texts) => texts.includes(`${label}, face side`))).toBe(true);
+      expect(drawn.some((texts) => texts.some((text) => text === `${label}, face side`))).toBe(true);
     }
   });
 
@@ -249,7 +253,9 @@ describe('the printed book', () => {
         await renderShopBook(bookOf(computed), paper.value, metaOf(computed), FONTS),
       );
       for (const { width, height, texts, label } of pages) {
-        expect([width, height].map(Math.round)).toEqual(unit === 'mm' ? [595, 842] : [612, 792]);
+        // Plates may lie on their long side.
+        const size = [width, height].map(Math.round).toSorted((a, b) => a - b);
+        expect(size).toEqual(unit === 'mm' ? [595, 842] : [612, 792]);
         // Above, below and between the running lines.
         expect(texts.length, `page ${label}`).toBeGreaterThan(5);
         for (const { text, at, angle, width: long, size } of texts) {
@@ -282,10 +288,73 @@ describe('the printed book', () => {
       const blocks = wide.filter((each) => Math.abs(each - 180) < 0.01);
       const plates = bookOf(computed).chapters.flatMap((chapter) =>
         ['The base', 'Each part'].includes(chapter.title)
-          ? chapter.blocks.filter(({ kind }) => kind === 'drawing')
+          ? chapter.blocks.filter(({ kind }) => kind === 'plate')
           : [],
       );
       expect(blocks.length).toBeGreaterThanOrEqual(plates.length);
     },
   );
+});
+
+describe.each(BASE_FORMS.map(({ name }) => name))('the book of %s as it is read', (form) => {
+  const pagesOf = (computed: Computed) => {
+    const paper = resolvePaper(computed.design.paper, 'mm');
+    if (!paper.ok) throw new Error('paper');
+    return layBook(bookOf(computed), paper.value, metaOf(computed));
+  };
+
+  test('tells in its contents, and in its bookmarks, on which page each chapter begins', () => {
+    const computed = computedOf(form);
+    const pages = pagesOf(computed);
+    const titles = bookOf(computed).chapters.map(({ title }) => title);
+    expect(pages.flatMap(({ begins = [] }) => begins)).toEqual(titles);
+    const texts = pages[0]!.items.flatMap((item) => (item.kind === 'text' ? [item] : []));
+    for (const title of titles) {
+      const line = texts.find(({ text, height }) => text === title && height === 2.5)!;
+      const number = texts.find(({ at, align }) => align === 'right' && Math.abs(at.y - line.at.y) < 0.01)!;
+      const page = pages[Number(number.text) - 1]!;
+      expect(page.begins).toContain(title);
+      // The title stands on that page, or in the corner of its plate.
+      const said = page.items.flatMap((item) => (item.kind === 'text' ? [item.text] : []));
+      expect(
+        said.some((text) => text === title || text.endsWith(`· ${title}`)),
+        title,
+      ).toBe(true);
+    }
+  });
+
+  test('ends on no page that is near empty', () => {
+    const last = pagesOf(computedOf(form)).at(-1)!;
+    const heights = last.items.flatMap((item) =>
+      item.kind === 'text' && item.height > 1.8 ? [item.at.y] : [],
+    );
+    // Two fifths of the page, less what stands in the last strip itself.
+    expect(last.height - 20 - Math.min(...heights)).toBeGreaterThan(0.3 * last.height);
+  });
+
+  test('calls ends and pieces by short names of the trade', () => {
+    const computed = computedOf(form);
+    const headings = headingsOf(chapterOf(computed, 'Saw settings'));
+    expect(headings.length).toBeGreaterThan(1);
+    const words = [...headings, ...computed.base!.made.map(({ label }) => label)];
+    expect(words.filter((text) => /\b(\w+) \1\b|_|\bright$/i.test(text))).toEqual([]);
+    // No label is a list of other labels.
+    const lists = computed.base!.made.filter(({ label }) => label.replace(/ \(.*\)$/, '').includes(','));
+    expect(lists).toEqual([]);
+  });
+
+  test('never says of a side that the saw does not reach it after setting it there', () => {
+    const { blocks } = chapterOf(computedOf(form), 'Saw settings');
+    const said = blocks.flatMap((each) => (each.kind === 'list' ? each.items : []));
+    expect(said.filter((text) => /does not reach/.test(text))).toEqual([]);
+  });
+
+  test('weighs in pounds where it measures in inches, the kilograms beside them', () => {
+    const [pieces] = tablesOf(chapterOf(computedOf(form, 'in'), 'Parts and marks'));
+    for (const row of pieces!.rows) {
+      const [, pounds, kilograms] = /^([\d.]+) lb \(([\d.]+) kg\)$/.exec(row[4]!)!;
+      // International pound of 1959, exact: 0.453 592 37 kg. Both are printed to two places.
+      expect(Math.abs(Number(pounds) * 0.45359237 - Number(kilograms))).toBeLessThan(0.0075);
+    }
+  });
 });
