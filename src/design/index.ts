@@ -24,7 +24,7 @@ export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.t
 export { type ReadOutlines, readOutlineSvg, writeOutlineSvg } from './outline-file/outline-svg.ts';
 export type { OwnShape } from './own-shape/api.ts';
 export { checkOwnShape } from './own-shape/check-own-shape.ts';
-export { formOfOwnShape, type WrittenForm } from './own-shape/form-of-own-shape.ts';
+export { formOfOwnShape } from './own-shape/form-of-own-shape.ts';
 export { loopsOfRegion } from './own-shape/own-shape-of-region.ts';
 export { nameParameters } from './parameters-behind.ts';
 export { printPatch, type TypedPatch } from './patch-of-design.ts';
@@ -52,9 +52,6 @@ export { startDesign } from './start-design.ts';
 export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
 export {
   type StudyAxis,
-  type StudyCell,
-  type StudyGrid,
-  type StudyScale,
   studyAxes,
   studyGrid,
 } from './study/study-grid.ts';

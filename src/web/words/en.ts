@@ -152,8 +152,10 @@ export const words = {
     stock: 'Thickness',
     make: 'Make it a form',
     notClosed: 'Close an outline first: end it where it began.',
-    isClosed: (count: number) =>
-      count === 1 ? '1 closed outline.' : `1 outline with ${count - 1} openings.`,
+    isClosed: (count: number) => {
+      if (count === 1) return '1 closed outline.';
+      return count === 2 ? '1 outline with 1 opening.' : `1 outline with ${count - 1} openings.`;
+    },
   },
   link: {
     title: 'As a link',
@@ -338,7 +340,7 @@ export const words = {
     length: 'Length',
     width: 'Width',
     thickness: 'Thickness (6/4 or a length)',
-    price: 'Price of the piece',
+    price: (per: string) => `Price per ${per}`,
     lay: 'Lay the parts',
     anew: 'Lay all anew',
     laying: 'looking for places …',

@@ -6,6 +6,7 @@ import dictionaries from '../../../shared/links/dictionaries.json';
 import { sha256 } from '../../../src/core/index.ts';
 import { type Design, designLink, readDesign, readLink, writeDesign } from '../../../src/design/index.ts';
 import { fromBase64url, toBase64url } from '../../../src/design/link/base64url.ts';
+import { dictionaryText } from '../../../src/design/link/dictionary-text.ts';
 import { packDesign } from '../../../src/design/link/pack-design.ts';
 import { linkParts } from '../../../src/print/index.ts';
 import { sampleDesign } from '../sample-design.ts';
@@ -116,6 +117,14 @@ describe('a link', () => {
 });
 
 describe('the dictionaries of links', () => {
+  it('are made of designs as they begin, the text of the form once', () => {
+    const [inches, mm] = [sampleDesign('stool-base', ['leg'], 'in'), sampleDesign('stool-base', ['leg'])];
+    const text = dictionaryText([inches, mm]);
+    expect(text.endsWith(JSON.stringify(mm))).toBe(true);
+    expect(text.split('form: stool-base')).toHaveLength(2);
+    expect(() => dictionaryText(Array.from({ length: 30 }, () => inches))).toThrow('32 KiB');
+  });
+
   // Links on paper outlive programs: a dictionary that changes or goes makes them unreadable. New ones are added at the end.
   it('are the same for ever', () => {
     expect(dictionaries.dictionaries.map((text) => sha256(text).slice(0, 12))).toEqual([

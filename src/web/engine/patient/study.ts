@@ -58,5 +58,3 @@ export function studyCell({
 export type CellSeen =
   | (Omit<Extract<StudyLook, { kind: 'made' }>, 'scene'> & { readonly scene: ScreenScene })
   | Extract<StudyLook, { kind: 'unusable' }>;
-
-export type StudyProblem = Problem;

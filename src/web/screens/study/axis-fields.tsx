@@ -1,12 +1,14 @@
 import { useId } from 'preact/hooks';
 import { formatAngle, formatLength, parseAngle, parseLength, parseRatio } from '../../../measure/index.ts';
+import type { PatientOutcome } from '../../engine/patient/deeds.ts';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
-import type { Choices } from './study-screen.tsx';
 
 const said = words.study;
 const COUNTS = [3, 5, 7, 9] as const;
 
+/** What can be gone through in a design. */
+export type Choices = Extract<PatientOutcome<'studyChoices'>, { ok: true }>['value'];
 export type Chosen = Choices[number];
 
 interface AxisFieldsProps {

@@ -4,12 +4,11 @@ import { patientDo } from '../../engine/patient/patient-do.ts';
 import { change, design } from '../../state/current.ts';
 import { show } from '../../state/screen.ts';
 import { words } from '../../words/en.ts';
-import { AxisFields, type Chosen } from './axis-fields.tsx';
+import { AxisFields, type Choices, type Chosen } from './axis-fields.tsx';
 import { StudyTile } from './study-tile.tsx';
 
 const said = words.study;
 
-export type Choices = Extract<PatientOutcome<'studyChoices'>, { ok: true }>['value'];
 type Wall = Extract<PatientOutcome<'studyWall'>, { ok: true }>['value'];
 
 /** One or two figures and a wall of small bases across their ranges; a click takes one. */
