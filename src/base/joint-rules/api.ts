@@ -1,4 +1,4 @@
-import type { Plane3, Region, Vec, Vec3 } from '../../geometry/index.ts';
+import type { Box, Plane3, Region, Vec, Vec3 } from '../../geometry/index.ts';
 
 /** Where two parts touch, in the plane of the joint: x along the joint's long direction, y across, z out of the second part into the first, mm. */
 export interface JointPlace {
@@ -102,4 +102,17 @@ export interface WallsLeft {
   readonly around: Wall;
   /** Straight on from its bottom, along the drilled line. Absent when the hole never comes out: the part is endless there. */
   readonly bottom?: Wall;
+}
+
+/** A stretch of a line along the joint, mm. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Room in the plane of a joint. */
+export interface Room {
+  readonly box: Box;
+  /** The stretches of a level that lie in it. */
+  readonly stretchesAt: (y: number) => readonly Stretch[];
 }

@@ -1,5 +1,4 @@
 import {
-  type Box,
   boundsOfRegions,
   centroidOfRegions,
   type Edge,
@@ -8,19 +7,8 @@ import {
   POSITION_TOLERANCE,
   type Region,
 } from '../../geometry/index.ts';
+import type { Room } from './api.ts';
 import { convexRoom, insetConvex } from './convex-room.ts';
-
-/** A stretch of a line along the joint, mm. */
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
-
-export interface Room {
-  readonly box: Box;
-  /** The stretches of a level that lie in it. */
-  readonly stretchesAt: (y: number) => readonly Stretch[];
-}
 
 /** A contact as rows of pieces are laid out in it. */
 export interface ContactRoom {

@@ -1,5 +1,5 @@
 import { type Line, lengthOf, POSITION_TOLERANCE, type Region, type Vec } from '../../geometry/index.ts';
-import type { Room, Stretch } from './contact-room.ts';
+import type { Room, Stretch } from './api.ts';
 
 /** What lies on the inner side of a straight edge: n · p ≥ offset, n a unit vector. */
 interface Side {

@@ -1,6 +1,6 @@
 import { RESIDUE_TOLERANCE, type Region } from '../../geometry/index.ts';
-import type { InsertPlace, InsertSize } from './api.ts';
-import { type ContactRoom, contactRoom, type Room, type Stretch } from './contact-room.ts';
+import type { InsertPlace, InsertSize, Room, Stretch } from './api.ts';
+import { type ContactRoom, contactRoom } from './contact-room.ts';
 import type { FitRules } from './rules.ts';
 
 /** Levels looked at on either side of the middle when the middle of a contact holds fewer than another level. */

@@ -120,7 +120,11 @@ function reachAlong({ halfWidth, halfHeight, cos, sin }: TurnedBox, x: number, y
 export const segmentMeetsBox = (p: Vec, q: Vec, box: OrientedBox): boolean =>
   segmentMeetsTurned(p, q, turnedBox(box));
 
-export function segmentMeetsTurned(p: Vec, q: Vec, { centre, halfWidth, halfHeight, cos, sin }: TurnedBox): boolean {
+export function segmentMeetsTurned(
+  p: Vec,
+  q: Vec,
+  { centre, halfWidth, halfHeight, cos, sin }: TurnedBox,
+): boolean {
   const [px, py, qx, qy] = [p.x - centre.x, p.y - centre.y, q.x - centre.x, q.y - centre.y];
   const [ax, ay] = [cos * px + sin * py, cos * py - sin * px];
   const [dx, dy] = [cos * qx + sin * qy - ax, cos * qy - sin * qx - ay];
