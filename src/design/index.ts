@@ -3,7 +3,7 @@ export { cutListCsv } from './book/part-chapters.ts';
 export { shopBookOf, woodOfBook } from './book/shop-book-of.ts';
 export { type BarReadings, calibratePaper } from './calibrate-paper.ts';
 export { type ComputeOptions, compute } from './compute.ts';
-export type { BaseView, Computed, ComputedPattern, ComputedView, Wanted } from './computed.ts';
+export type { BaseView, Computed, ComputedPattern, Wanted } from './computed.ts';
 export { applyFigure } from './cures/apply-figure.ts';
 export { computeWithCures } from './cures/compute-with-cures.ts';
 export { defaultParameters } from './default-parameters.ts';
@@ -47,7 +47,7 @@ export { type RenewalChange, renewDesign } from './renew-design.ts';
 export { resolvePaper } from './resolve-paper.ts';
 export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
 export { placeProblems } from './schema-problems.ts';
-export { openSession, type Session, type SessionOptions, type SessionOutcome } from './session.ts';
+export { openSession } from './session.ts';
 export { startDesign } from './start-design.ts';
 export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
 export {
