@@ -39,10 +39,10 @@ export function BoardFields({ design }: { readonly design: Design }) {
           <WoodField label={said.width} path={['boards', at, 'width']} value={board.width} />
           <WoodField label={said.thickness} path={['boards', at, 'thickness']} value={board.thickness} />
           <WoodField
-            label={said.price}
+            label={said.price(board.price?.per ?? 'piece')}
             path={['boards', at, 'price']}
             value={board.price?.amount}
-            write={(text) => ({ amount: Number(text.replace(',', '.')) || 0, per: 'piece' })}
+            write={(text) => ({ per: 'piece', ...board.price, amount: Number(text.replace(',', '.')) || 0 })}
           />
           <Button look="quiet" onClick={() => remove(board)}>
             {said.remove(board.name)}
