@@ -1,5 +1,4 @@
 export type * from './api.ts';
-export type { Dimension } from './dimension/api.ts';
 export { figuresOfBase } from './dimension/figures-of-base.ts';
 export { valueOfDimension } from './dimension/value-of.ts';
 export { type Lettering, readLettering } from './lettering/lettering.ts';

@@ -1,4 +1,4 @@
-import { sceneToSvg } from '../../drawing/index.ts';
+import { boundsOfMarks, type Scene, sceneToSvg } from '../../drawing/index.ts';
 import { type Box, vec } from '../../geometry/index.ts';
 import type { Paper, PrintMeta } from '../api.ts';
 import { firstLayout } from '../first-page/first-layout.ts';
@@ -102,7 +102,19 @@ function platePage(
       wordsWithin(`${book.title} · ${numbered.page.chapter}`, vec(left, y), (right - left) * 0.7, small),
       words(`page ${numbered.number} of ${numbered.count}`, vec(right, y), { ...small, align: 'right' }),
     ],
-    pictures: [{ svg: sceneToSvg(scene, undefined, { margin: 0 }), left: 0, top: height, width, height }],
+    pictures: [pictureOf(scene)],
+  };
+}
+
+/** The drawing at its own place and size: an SVG reaches as far as its marks, not as the paper. */
+function pictureOf(scene: Scene): PagePicture {
+  const { minX, maxX, minY, maxY } = boundsOfMarks(scene.marks);
+  return {
+    svg: sceneToSvg(scene, undefined, { margin: 0 }),
+    left: minX,
+    top: maxY,
+    width: maxX - minX,
+    height: maxY - minY,
   };
 }
 
