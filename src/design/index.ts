@@ -17,7 +17,7 @@ export { type DesignLayout, layDesign, layoutOfDesign } from './lay/lay-design.t
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
 export { readLink } from './link/read-link.ts';
-export { type LengthDriver, lengthDrivers } from './measured-length/length-drivers.ts';
+export { lengthDrivers } from './measured-length/length-drivers.ts';
 export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
 export { readOutlineJson, writeOutlineJson } from './outline-file/outline-json.ts';
