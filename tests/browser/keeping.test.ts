@@ -28,7 +28,9 @@ test(
     await type(page, 'Overall height', '27 3/4 in');
     // As a crash of the tab does it: no handler of the page runs any more.
     const session = await context.newCDPSession(page);
-    await session.send('Page.crash').catch(() => undefined);
+    const killed = page.waitForEvent('crash');
+    session.send('Page.crash').catch(() => undefined);
+    await killed;
     const again = await context.newPage();
     await again.goto(app.address);
     await shows(again, 'Overall height').toBe('27 3/4 in');

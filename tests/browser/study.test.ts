@@ -23,7 +23,7 @@ test(
       .getByLabel('Figure')
       .selectOption({ label: 'Width at the head' });
     await expect.poll(() => tiles.count()).toBe(25);
-    const one = page.getByRole('button', { name: /^Take Splay 11°, Width at the head 64 mm: \d caution/ });
+    const one = page.getByRole('button', { name: /^Take Splay 11°, Width at the head 47 mm: \d caution/ });
     await one.waitFor();
     await one.click();
     await page.getByLabel('Splay', { exact: true }).waitFor();

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { currentId } from '../../state/current.ts';
 import { saveDesign } from '../../state/design-files.ts';
 import { asItIs, copyDesign, renameDesign, setDeleted, takeInHand } from '../../state/designs.ts';
@@ -49,7 +49,11 @@ export function DesignCard({ stored }: { readonly stored: StoredDesign }) {
 }
 
 function NameField({ stored, onDone }: { readonly stored: StoredDesign; readonly onDone: () => void }) {
+  const isDone = useRef(false);
   const take = (typed: string): void => {
+    // Enter takes the field away, which leaves it once more.
+    if (isDone.current) return;
+    isDone.current = true;
     const name = typed.trim();
     if (name !== '' && name !== stored.name) void renameDesign(stored.id, name);
     onDone();
@@ -64,7 +68,10 @@ function NameField({ stored, onDone }: { readonly stored: StoredDesign; readonly
       onBlur={(event) => take(event.currentTarget.value)}
       onKeyDown={(event) => {
         if (event.key === 'Enter') take(event.currentTarget.value);
-        if (event.key === 'Escape') onDone();
+        if (event.key === 'Escape') {
+          isDone.current = true;
+          onDone();
+        }
       }}
     />
   );
