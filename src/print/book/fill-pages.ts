@@ -82,20 +82,25 @@ interface FilledRun {
 }
 
 function fillRun(steps: readonly BookStep[], chapter: string, height: number): FilledRun {
-  const fullest = fillTo(steps, chapter, height, height);
+  const fullest = fillTo(steps, chapter, height, { limit: height, from: 0 });
   const isGood = ({ pages }: FilledRun): boolean =>
     pages.length < 2 || pages.at(-1)!.filled >= LEAST_SHARE * height;
   if (isGood(fullest)) return fullest;
   for (const share of FULL.slice(1)) {
-    const next = fillTo(steps, chapter, height, share * height);
+    const next = fillTo(steps, chapter, height, { limit: share * height, from: fullest.pages.length - 2 });
     if (next.pages.length > fullest.pages.length) break;
     if (isGood(next)) return next;
   }
   return fullest;
 }
 
-/** Pages filled to a height, what is higher alone on its page. */
-function fillTo(steps: readonly BookStep[], before: string, whole: number, height: number): FilledRun {
+/** Pages filled to their height, from a page on to less; what is higher stands alone on its page. */
+function fillTo(
+  steps: readonly BookStep[],
+  before: string,
+  whole: number,
+  { limit, from }: { readonly limit: number; readonly from: number },
+): FilledRun {
   const pages: {
     chapter: string;
     begins: string[];
@@ -124,6 +129,7 @@ function fillTo(steps: readonly BookStep[], before: string, whole: number, heigh
       continue;
     }
     const { strip } = step;
+    const height = pages.length > from ? limit : whole;
     const left = pages.length === 0 ? -1 : height - pages.at(-1)!.filled;
     const isTight = open.length > 0 && left < CHAPTER_ROOM * whole;
     // What belongs together and has a page to itself already is broken only where it does not go on.
