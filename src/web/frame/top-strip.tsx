@@ -3,6 +3,8 @@ import { hashOf, type Screen, screen, WORK_SCREENS } from '../state/screen.ts';
 import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
 
+const BESIDE = ['study', 'own-shape'] as const;
+
 /** Name of the design, the order of work, undo and redo. */
 export function TopStrip() {
   return (
@@ -16,6 +18,11 @@ export function TopStrip() {
           {WORK_SCREENS.map((name, at) => (
             <li key={name}>
               <StepLink name={name} at={at} />
+            </li>
+          ))}
+          {BESIDE.map((name) => (
+            <li key={name} class="beside">
+              <StepLink name={name} />
             </li>
           ))}
         </ol>
@@ -42,13 +49,15 @@ export function TopStrip() {
   );
 }
 
-function StepLink({ name, at }: { readonly name: Screen; readonly at: number }) {
+function StepLink({ name, at }: { readonly name: Screen; readonly at?: number }) {
   const isHere = screen.value === name;
   return (
     <a href={hashOf(name)} aria-current={isHere ? 'page' : undefined}>
-      <span class="nr" aria-hidden="true">
-        {at + 1}
-      </span>
+      {at === undefined ? null : (
+        <span class="nr" aria-hidden="true">
+          {at + 1}
+        </span>
+      )}
       {words.screens[name]}
     </a>
   );

@@ -15,7 +15,7 @@ export const words = {
     'own-shape': 'Own shapes',
     designs: 'Designs',
   } satisfies Record<Screen, string>,
-  steps: 'Order of work',
+  steps: 'Order of work, and what stands beside it',
   loading: 'One moment …',
   reckoning: 'reckoning …',
   later: 'weight and standing follow …',
