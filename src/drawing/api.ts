@@ -135,7 +135,7 @@ export interface Pattern {
   readonly mirrored: boolean;
   /** What is laid on sheets; what can be said in words alone stands on their first page. */
   readonly scene: Scene;
-  /** The same with the notes beside it: the drawing in one piece. */
+  /** The same with the notes beside it: the drawing in one piece. Laid out when first asked for. */
   readonly withNotes: Scene;
   /** How it is routed and sawn, as printed: a sentence, or what is set and its figure. */
   readonly toolFacts: readonly ToolFact[];
