@@ -350,7 +350,7 @@ describe('renew', () => {
 
     expect((await bench.run('renew', 'a.json', '--form', 'newer.yaml', '--yes')).code).toBe(0);
     const after = bench.json('a.json');
-    expect(after.form.version).toBe(2);
+    expect(after.form.version).toBe(3);
     expect(after.parameters).toEqual({ ...JSON.parse(before).parameters, spare: '4 mm' });
     expect(after.revision.index).toBe('B');
   });
