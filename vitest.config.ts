@@ -7,6 +7,8 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     testTimeout: 60_000,
     pool: 'threads',
+    // Every core: by default one is kept free for watching.
+    maxWorkers: '100%',
     coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'html'] },
     benchmark: { include: ['tests/bench/**/*.bench.ts'] },
   },

@@ -18,6 +18,7 @@ export function App() {
       </button>
       <TopStrip />
       <main id="main" tabIndex={-1} aria-label={words.screens[name]}>
+        {name === 'designs' ? null : <h1 class="hidden-label">{words.screens[name]}</h1>}
         {begun.value ? <ScreenOf name={name} /> : <p class="waiting">{words.loading}</p>}
       </main>
       {isWork && design.value !== undefined ? <Notes /> : null}

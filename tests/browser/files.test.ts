@@ -68,7 +68,7 @@ test(
       page.waitForEvent('download'),
       page
         .locator('.card')
-        .getByRole('button', { name: /as a file$/ })
+        .getByRole('button', { name: /^Save as a file:/ })
         .click(),
     ]);
     expect(readFileSync(await download.path(), 'utf8')).toBe(SOUND);

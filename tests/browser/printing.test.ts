@@ -42,7 +42,7 @@ test(
     const own = await readPages(await pressed(page, 'Make the PDF'));
 
     await page.goto(`${app.address}#/designs`);
-    const saved = await pressed(page, 'Save Curved leg as a file');
+    const saved = await pressed(page, 'Save as a file: Curved leg');
     const read = readDesign(new TextDecoder().decode(saved), 'saved.json');
     if (!read.ok) throw new Error(read.problems[0]!.message);
     const computed = compute(read.value.design);

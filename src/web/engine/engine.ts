@@ -96,7 +96,8 @@ worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
       if (data.turn >= firstTurn) problems.value = data.problems;
       return;
     case 'pulled':
-      if (pull.value !== undefined) hearPulled(data.pull, data.to);
+      if (JSON.stringify(data.pull) === JSON.stringify(pull.value)) hearPulled(data.pull, data.to);
+      else if (pull.value?.end === false && !data.pull.end) pulledTo.value = data.to;
       return;
     case 'settled':
       if (data.turn === turn) progress.value = data.whole ? 'whole' : 'settled';

@@ -9,6 +9,10 @@ import { type Change, type Folded, foldLog, redoOf, startLog, undoOf } from './h
 /** The design in hand: its log as the browser has it on disk, and the lines on their way there. */
 interface Open {
   readonly id: string;
+  /** As the log begins. */
+  readonly base: Design;
+  /** The lines that are on the disk, and what they make of it. */
+  readonly log: readonly Change[];
   readonly kept: Folded;
   readonly waiting: readonly Change[];
 }
@@ -37,10 +41,11 @@ export const redoWords = computed(() => folded.value?.undone.at(-1)?.words);
 export async function openDesign(stored: StoredDesign): Promise<boolean> {
   await keepWaiting();
   if ((open.value?.waiting.length ?? 0) > 0) return false;
-  const kept = foldLog(startLog(stored.base), await readChanges(stored.id));
+  const log = await readChanges(stored.id);
+  const kept = foldLog(startLog(stored.base), log);
   batch(() => {
     preview.value = [];
-    open.value = { id: stored.id, kept, waiting: [] };
+    open.value = { id: stored.id, base: stored.base, log, kept, waiting: [] };
   });
   return true;
 }
@@ -49,7 +54,7 @@ export async function openDesign(stored: StoredDesign): Promise<boolean> {
 export function holdUnkept(held: Design): void {
   batch(() => {
     preview.value = [];
-    open.value = { id: crypto.randomUUID(), kept: startLog(held), waiting: [] };
+    open.value = { id: crypto.randomUUID(), base: held, log: [], kept: startLog(held), waiting: [] };
     unkept.value = 'broken';
   });
 }
@@ -74,52 +79,71 @@ export function redo(): void {
   if (line !== undefined) write(line);
 }
 
-function write(line: Omit<Change, 'seq' | 'time'>): void {
+function write(said: Omit<Change, 'key' | 'time'>): void {
   const now = open.value;
   if (now === undefined) return;
-  const seq = now.kept.seq + now.waiting.length + 1;
+  const line: Change = { ...said, key: crypto.randomUUID(), time: new Date().toISOString() };
   batch(() => {
     preview.value = [];
-    open.value = { ...now, waiting: [...now.waiting, { ...line, seq, time: new Date().toISOString() }] };
+    open.value = { ...now, waiting: [...now.waiting, line] };
   });
-  void keepWaiting();
+  void keep(now.id, line);
 }
 
-let keeping: Promise<void> | undefined;
+/** Lines that did not get to the disk; what comes after them must wait for them. */
+let stuck = false;
+let last: Promise<void> = Promise.resolve();
 
-/** Writes what waits to the disk, one line after the other; called again after trouble. */
-export function keepWaiting(): Promise<void> {
-  keeping ??= keepEach().finally(() => {
-    keeping = undefined;
-  });
-  return keeping;
+/** Sends a line to the disk at once, without waiting for those before it: the browser keeps them in order. */
+function keep(id: string, line: Change): Promise<void> {
+  if (stuck) return last;
+  last = appendChange(id, line).then(() => arrived(id, line), refused);
+  return last;
 }
 
-async function keepEach(): Promise<void> {
-  try {
-    for (let now = open.value; now !== undefined && now.waiting.length > 0; now = open.value) {
-      const { id, kept, waiting } = now;
-      const { seq: _, ...line } = waiting[0]!;
-      const lines = await appendChange(id, line, kept.seq);
-      take(id, lines, 1);
-      tellTabs({ kind: 'log', design: id });
-    }
-    unkept.value = undefined;
-  } catch (cause) {
-    unkept.value = (cause as DOMException).name === 'QuotaExceededError' ? 'full' : 'broken';
-  }
-}
-
-/** Takes over lines that are on the disk, `own` of them from what waited. */
-function take(id: string, lines: readonly Change[], own: number): void {
+function arrived(id: string, line: Change): void {
   const now = open.value;
-  if (now?.id !== id) return;
-  const fresh = lines.filter(({ seq }) => seq > now.kept.seq);
-  open.value = { id, kept: foldLog(now.kept, fresh), waiting: now.waiting.slice(own) };
+  if (now?.id === id) {
+    const waiting = now.waiting.filter(({ key }) => key !== line.key);
+    const isKnown = now.log.some(({ key }) => key === line.key);
+    open.value = isKnown ? { ...now, waiting } : withLines({ ...now, waiting }, [line]);
+  }
+  tellTabs({ kind: 'log', design: id });
+}
+
+function refused(cause: unknown): void {
+  stuck = true;
+  unkept.value = (cause as DOMException).name === 'QuotaExceededError' ? 'full' : 'broken';
+}
+
+/** Sends to the disk what waits still, after trouble; comes back once all of it is there, or there is trouble again. */
+export async function keepWaiting(): Promise<void> {
+  await last;
+  if (!stuck) return;
+  stuck = false;
+  const now = open.value;
+  for (const line of now?.waiting ?? []) {
+    await keep(now!.id, line);
+    if (stuck) return;
+  }
+  unkept.value = undefined;
+}
+
+/** The log with more lines at its end. */
+function withLines(now: Open, lines: readonly Change[]): Open {
+  return { ...now, kept: foldLog(now.kept, lines), log: [...now.log, ...lines] };
 }
 
 onTabNews(async (news) => {
+  if (news.kind !== 'log' || open.value?.id !== news.design) return;
+  const lines = await readChanges(news.design);
   const now = open.value;
-  if (news.kind !== 'log' || now?.id !== news.design) return;
-  take(now.id, await readChanges(now.id, now.kept.seq), 0);
+  if (now?.id !== news.design) return;
+  const isSame = now.log.every(({ key }, at) => lines[at]?.key === key);
+  const keys = new Set(lines.map(({ key }) => key));
+  const waiting = now.waiting.filter(({ key }) => !keys.has(key));
+  // Lines that two tabs wrote at once come to both in the order of the disk.
+  open.value = isSame
+    ? withLines({ ...now, waiting }, lines.slice(now.log.length))
+    : { ...now, waiting, log: lines, kept: foldLog(startLog(now.base), lines) };
 });

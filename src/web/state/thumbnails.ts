@@ -18,7 +18,11 @@ export function keepThumbnails(): void {
     const now = JSON.stringify([id, name, thumbnail]);
     if (now === shown) return;
     shown = now;
-    void relistDesign(id, { name, ...(thumbnail === undefined ? {} : { thumbnail }) })
+    void relistDesign(id, {
+      name,
+      changed: new Date().toISOString(),
+      ...(thumbnail === undefined ? {} : { thumbnail }),
+    })
       .then(listChanged)
       // The design itself is kept elsewhere; without room the list is a little old.
       .catch(() => undefined);

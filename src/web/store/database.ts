@@ -33,10 +33,16 @@ export interface KeptFile {
   readonly why: string;
 }
 
+/** A line of a design's log; `at` is given by the browser. */
+interface LoggedChange extends Change {
+  readonly design: string;
+  readonly at?: number;
+}
+
 interface Stored extends DBSchema {
   designs: { key: string; value: StoredDesign };
-  /** By design and number. */
-  changes: { key: [string, number]; value: Change & { readonly design: string } };
+  /** The lines of all logs in the order in which they came to the disk, numbered by the browser. */
+  changes: { key: number; value: LoggedChange; indexes: { design: string } };
   kept: { key: string; value: KeptFile };
   /** Small things by name: printers, a workshop, photographs under names of their own. */
   things: { key: string; value: unknown };
@@ -54,7 +60,8 @@ export function database(): Promise<Database> {
   opened ??= openDB<Stored>(NAME, VERSION, {
     upgrade(db) {
       db.createObjectStore('designs', { keyPath: 'id' });
-      db.createObjectStore('changes', { keyPath: ['design', 'seq'] });
+      const changes = db.createObjectStore('changes', { keyPath: 'at', autoIncrement: true });
+      changes.createIndex('design', 'design');
       db.createObjectStore('kept', { keyPath: 'id' });
       db.createObjectStore('things');
     },

@@ -30,6 +30,7 @@ export async function storeDesign(design: Design, thumbnail?: Thumbnail): Promis
 /** What the list shows of a design; `deleted: undefined` brings it back. */
 interface Listed {
   readonly name?: string;
+  readonly changed?: string;
   readonly thumbnail?: Thumbnail;
   readonly deleted?: string | undefined;
 }

@@ -29,15 +29,25 @@ export function MeasureField(props: MeasureFieldProps) {
   const { label, kind, text, unit, onChange, hint, autoFocus, onEscape, hideLabel, disabled = false } = props;
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
-  const [typed, setTyped] = useState<string>();
+  const [typed, setShown] = useState<string>();
+  // What is typed and not yet taken: a field that goes away when it is taken is left once more.
+  const untaken = useRef<string | undefined>(undefined);
+  const setTyped = (to: string | undefined): void => {
+    untaken.current = to;
+    setShown(to);
+  };
   const unreadable = typed === undefined ? undefined : whyUnreadable(typed, kind, unit);
   const problem = unreadable ?? props.problem;
   useEffect(() => {
     if (autoFocus) field.current?.select();
   }, [autoFocus]);
+  // Taking a figure may take the field away, which leaves it once more: what was taken is not taken again.
+  const taken = useRef<string | undefined>(undefined);
   const take = (): void => {
-    if (typed !== undefined && typed.trim() !== text && unreadable === undefined) onChange(typed.trim());
-    if (unreadable === undefined) setTyped(undefined);
+    const now = untaken.current;
+    if (now === undefined || unreadable !== undefined) return;
+    setTyped(undefined);
+    if (now.trim() !== text) onChange(now.trim());
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Enter') take();
@@ -62,7 +72,10 @@ export function MeasureField(props: MeasureFieldProps) {
         value={typed ?? text}
         aria-invalid={problem !== undefined}
         aria-describedby={problem !== undefined || hint !== undefined ? `${id}-says` : undefined}
-        onInput={(event) => setTyped(event.currentTarget.value)}
+        onInput={(event) => {
+          taken.current = undefined;
+          setTyped(event.currentTarget.value);
+        }}
         onFocus={(event) => event.currentTarget.select()}
         onBlur={take}
         onKeyDown={onKeyDown}

@@ -73,7 +73,7 @@ export const words = {
     removed: (name: string) => `${name} is deleted.`,
     back: 'Bring it back',
     save: 'Save as a file',
-    saveAll: (name: string) => `Save ${name} as a file`,
+    saveAll: (name: string) => `Save as a file: ${name}`,
     take: 'Take in a file',
     takeHelp: 'A design file of the command line or of this page; both read and write the same.',
     refused: (name: string) => `${name} cannot be used as it is`,

@@ -36,15 +36,19 @@ export function BookBlock({ block }: { readonly block: ScreenBlock }) {
 function BookTable({ columns, rows }: Extract<ScreenBlock, { kind: 'table' }>) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by the keyboard
-    <section class="book-table" tabIndex={0} aria-label={columns.map(({ head }) => head).join(', ')}>
+    <div class="book-table" tabIndex={0}>
       <table>
         <thead>
           <tr>
-            {columns.map(({ head, align }) => (
-              <th key={head} scope="col" class={align ?? 'left'}>
-                {head}
-              </th>
-            ))}
+            {columns.map(({ head, align }, at) =>
+              head === '' ? (
+                <td key={at} />
+              ) : (
+                <th key={at} scope="col" class={align ?? 'left'}>
+                  {head}
+                </th>
+              ),
+            )}
           </tr>
         </thead>
         <tbody>
@@ -65,7 +69,7 @@ function BookTable({ columns, rows }: Extract<ScreenBlock, { kind: 'table' }>) {
           ))}
         </tbody>
       </table>
-    </section>
+    </div>
   );
 }
 

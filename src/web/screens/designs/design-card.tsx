@@ -18,7 +18,7 @@ export function DesignCard({ stored }: { readonly stored: StoredDesign }) {
   };
   return (
     <li class="card">
-      <button type="button" class="card-open" aria-label={said.open(name)} onClick={() => void open()}>
+      <button type="button" class="card-open" title={said.open(name)} onClick={() => void open()}>
         <svg class="thumbnail" viewBox={thumbnail?.box ?? '0 0 4 3'} aria-hidden="true">
           <path d={thumbnail?.data ?? ''} />
         </svg>

@@ -32,6 +32,10 @@ const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }
 /** Points of the form that are pulled with the pointer or, once focused, with the arrow keys; Escape lets go without a change. */
 export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksProps) {
   const grabbed = useRef<{ readonly x: number; readonly y: number } | undefined>(undefined);
+  /** Where keys have pulled to while the drawing is not there yet. */
+  const ahead = useRef<
+    { readonly name: string; readonly from: Pull['to']; readonly to: Pull['to'] } | undefined
+  >(undefined);
   const pullTo = (handle: ShownHandle, to: Pull['to'], end: boolean): void => {
     pull.value = { handle: handle.name, of, to, end };
   };
@@ -61,7 +65,13 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
     event.preventDefault();
     event.stopPropagation();
     const by = event.shiftKey ? COARSE : event.altKey ? FINE : STEP;
-    pullTo(handle, { x: handle.x + by * way.x, y: handle.y + by * way.y }, true);
+    const from = { x: handle.x, y: handle.y };
+    const last = ahead.current;
+    const isBehind = last?.name === handle.name && last.from.x === from.x && last.from.y === from.y;
+    const at = isBehind ? last.to : from;
+    const to = { x: at.x + by * way.x, y: at.y + by * way.y };
+    ahead.current = { name: handle.name, from, to };
+    pullTo(handle, to, true);
   };
   return (
     <g class="handles">

@@ -6,13 +6,13 @@ import { applyEdits, type Edit, inverseOf } from './edit.ts';
  * that write to one log lose nothing.
  */
 export interface Change {
-  /** Counted from 1 in each design, without gaps. */
-  readonly seq: number;
+  /** Tells it from every other line, of this tab and of others. */
+  readonly key: string;
   /** ISO 8601, with the time. */
   readonly time: string;
   /** For `undo` and `redo` the line that is taken back or made again. */
   readonly kind: 'change' | 'undo' | 'redo';
-  readonly of?: number;
+  readonly of?: string;
   /** What was changed, for the maker: `Splay`. */
   readonly words: string;
   readonly edits: readonly Edit[];
@@ -20,7 +20,8 @@ export interface Change {
 
 /** A change that can be taken back, or made again. */
 export interface Step {
-  readonly seq: number;
+  /** Of the line that made the change. */
+  readonly key: string;
   readonly words: string;
   readonly edits: readonly Edit[];
   /** What takes it back. */
@@ -30,15 +31,13 @@ export interface Step {
 /** A design as its log leaves it. */
 export interface Folded {
   readonly design: Design;
-  /** Number of the last line. */
-  readonly seq: number;
   /** What can be taken back, the last one first to go; and what can be made again. */
   readonly done: readonly Step[];
   readonly undone: readonly Step[];
 }
 
 export function startLog(design: Design): Folded {
-  return { design, seq: 0, done: [], undone: [] };
+  return { design, done: [], undone: [] };
 }
 
 /** The design after more lines of its log. */
@@ -48,22 +47,22 @@ export function foldLog(folded: Folded, changes: readonly Change[]): Folded {
 
 function foldChange(folded: Folded, change: Change): Folded {
   const { design, done, undone } = folded;
-  const { seq, kind, of, words, edits } = change;
-  const next = { design: applyEdits(design, edits), seq };
+  const { key, kind, of, words, edits } = change;
+  const next = { design: applyEdits(design, edits) };
   switch (kind) {
     case 'change': {
-      const step = { seq, words, edits, inverse: inverseOf(design, edits) };
+      const step = { key, words, edits, inverse: inverseOf(design, edits) };
       return { ...next, done: [...done, step], undone: [] };
     }
     case 'undo': {
       // Of a line that another tab took back at the same moment nothing is left to take back.
-      const step = done.find((each) => each.seq === of);
-      if (step === undefined) return { ...folded, seq };
+      const step = done.find((each) => each.key === of);
+      if (step === undefined) return folded;
       return { ...next, done: done.filter((each) => each !== step), undone: [...undone, step] };
     }
     case 'redo': {
-      const step = undone.find((each) => each.seq === of);
-      if (step === undefined) return { ...folded, seq };
+      const step = undone.find((each) => each.key === of);
+      if (step === undefined) return folded;
       const again = { ...step, inverse: inverseOf(design, edits) };
       return { ...next, done: [...done, again], undone: undone.filter((each) => each !== step) };
     }
@@ -72,14 +71,14 @@ function foldChange(folded: Folded, change: Change): Folded {
   }
 }
 
-/** The line that takes back the last change, without its number and time; nothing when there is none. */
-export function undoOf({ done }: Folded): Omit<Change, 'seq' | 'time'> | undefined {
+/** The line that takes back the last change, without its key and time; nothing when there is none. */
+export function undoOf({ done }: Folded): Omit<Change, 'key' | 'time'> | undefined {
   const step = done.at(-1);
-  return step && { kind: 'undo', of: step.seq, words: step.words, edits: step.inverse };
+  return step && { kind: 'undo', of: step.key, words: step.words, edits: step.inverse };
 }
 
 /** The line that makes the last change again that was taken back. */
-export function redoOf({ undone }: Folded): Omit<Change, 'seq' | 'time'> | undefined {
+export function redoOf({ undone }: Folded): Omit<Change, 'key' | 'time'> | undefined {
   const step = undone.at(-1);
-  return step && { kind: 'redo', of: step.seq, words: step.words, edits: step.edits };
+  return step && { kind: 'redo', of: step.key, words: step.words, edits: step.edits };
 }
