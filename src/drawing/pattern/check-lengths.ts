@@ -11,9 +11,10 @@ import {
 import { MM_PER } from '../../measure/index.ts';
 import type { CheckLength, PatternOptions } from '../api.ts';
 import { type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { polygon, stroke } from '../layout/strokes.ts';
 import type { Spot } from './inside-grid.ts';
-import { edgesOf, type PatternSource } from './source.ts';
+import type { PatternSource } from './source.ts';
 
 /** Arms of a target, and how far it keeps from the outline; mm. */
 const ARM = 3;

@@ -13,12 +13,13 @@ import {
 } from '../../geometry/index.ts';
 import type { KeyDimension } from '../../sketch/index.ts';
 import { type Drawing, pathMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { writeAngle, writeLength } from '../layout/figures.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { DRAWN, step } from '../layout/strokes.ts';
 import { drawLeader } from './leader.ts';
 import { drawLengthDimension, measuredLength } from './length-dimension.ts';
-import { edgesOf, type PatternSource, showsPart } from './source.ts';
+import { type PatternSource, showsPart } from './source.ts';
 
 /** A key dimension in words, for a table. */
 export interface DimensionRow {

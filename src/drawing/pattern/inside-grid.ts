@@ -9,9 +9,9 @@ import {
   subtract,
   type Vec,
 } from '../../geometry/index.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { inFrame, toFrame } from '../layout/oriented-box.ts';
-import { edgesOf } from './source.ts';
 
 /** A spot inside the outline where lettering may be tried. */
 export interface Spot {

@@ -1,6 +1,7 @@
 import { angleOf, distance, type Vec } from '../../geometry/index.ts';
 import { grainAt } from '../../sketch/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import {
   cornersOf,
   growBox,
@@ -12,7 +13,7 @@ import {
 import { readable } from '../layout/strokes.ts';
 import type { Spot } from './inside-grid.ts';
 import { boxOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
-import { edgesOf, type PatternSource } from './source.ts';
+import type { PatternSource } from './source.ts';
 import type { CentreFrame } from './stations.ts';
 import { nameLine } from './words.ts';
 

@@ -1,9 +1,10 @@
 import { angleOf, directionAt, type Edge, type EdgeRole, lengthOf, pointAt } from '../../geometry/index.ts';
 import type { TextMark } from '../api.ts';
 import { type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { readable, step } from '../layout/strokes.ts';
 import { drawLeader } from './leader.ts';
-import { edgesOf, type PatternSource } from './source.ts';
+import type { PatternSource } from './source.ts';
 
 const WORDS: Readonly<Record<Exclude<EdgeRole, 'routed'>, string>> = {
   sawn: 'end of the part',

@@ -1,12 +1,13 @@
 import { boundsOfRegions, type Line, type Region } from '../../geometry/index.ts';
 import type { Mark } from '../api.ts';
 import { type Drawing, pathMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { writeExact } from '../layout/figures.ts';
 import { inFrame } from '../layout/oriented-box.ts';
 import { stroke } from '../layout/strokes.ts';
 import { crossingsOf } from './crossings.ts';
 import { drawLeader } from './leader.ts';
-import { edgesOf, type PatternSource } from './source.ts';
+import type { PatternSource } from './source.ts';
 
 /** Hatching lines of one place, at most; wide places are hatched more openly. */
 const MOST_LINES = 80;

@@ -1,4 +1,4 @@
-import type { Edge, Region } from '../../geometry/index.ts';
+import type { Region } from '../../geometry/index.ts';
 import type { Routing } from '../../routing/index.ts';
 import type { SketchedPart } from '../../sketch/index.ts';
 import type { PatternOptions } from '../api.ts';
@@ -23,9 +23,4 @@ export function showsTemplate({ options }: PatternSource): boolean {
 
 export function showsDifferences({ options }: PatternSource): boolean {
   return options.view === 'as-routed' || options.view === 'all';
-}
-
-/** Every edge of regions, outer loops and holes alike. */
-export function edgesOf(regions: readonly Region[]): readonly Edge[] {
-  return regions.flatMap(({ outer, holes }) => [outer, ...holes].flatMap(({ edges }) => edges));
 }

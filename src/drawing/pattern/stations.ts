@@ -12,12 +12,13 @@ import {
 import { MM_PER } from '../../measure/index.ts';
 import type { PatternOptions, TextMark } from '../api.ts';
 import { type Drawing, letter, pathMark, textMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { writeFine, writeLength } from '../layout/figures.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { readable, step, stroke } from '../layout/strokes.ts';
 import { crossingsOf } from './crossings.ts';
 import { sharpCorners } from './sharp-corners.ts';
-import { edgesOf, type PatternSource } from './source.ts';
+import type { PatternSource } from './source.ts';
 
 /** The centre line with its ends run on past the outline, and the span of the outline along and across it; mm. */
 export interface CentreFrame {

@@ -12,10 +12,11 @@ import {
 import type { EdgeOffset } from '../../routing/index.ts';
 import type { PatternOptions, TextMark } from '../api.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { writeExact } from '../layout/figures.ts';
 import { readable } from '../layout/strokes.ts';
 import { widthOfText } from '../lettering/metrics.ts';
-import { edgesOf, type PatternSource } from './source.ts';
+import type { PatternSource } from './source.ts';
 
 /**
  * Along each routed edge of the template, how far it stands from the part's edge; across an opening, by how much it is

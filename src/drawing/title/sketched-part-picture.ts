@@ -1,7 +1,7 @@
 import type { KeyDimension, SketchedPart } from '../../sketch/index.ts';
 import type { Dimension } from '../dimension/api.ts';
+import { edgesOf } from '../layout/edges-of.ts';
 import { writeAngle } from '../layout/figures.ts';
-import { edgesOf } from '../pattern/source.ts';
 import type { LineDrawing, PictureLine } from './picture.ts';
 
 /** A part as its form draws it, square to its face, with the figures that the form names and the radii of its arcs. */
