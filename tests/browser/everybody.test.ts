@@ -88,6 +88,9 @@ test(
     expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('tab');
     await page.keyboard.press('ArrowRight');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('From the left');
+    await page.locator('.board .scene > svg').waitFor();
+    // What is not drawn yet cannot be reached.
+    await page.locator('.scene > svg[aria-label="From the left"]').waitFor();
     const isDrawing = () => page.evaluate(() => document.activeElement?.matches('.scene > svg') === true);
     for (let i = 0; i < 6 && !(await isDrawing()); i++) await page.keyboard.press('Tab');
     expect(await isDrawing()).toBe(true);

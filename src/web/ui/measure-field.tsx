@@ -41,8 +41,6 @@ export function MeasureField(props: MeasureFieldProps) {
   useEffect(() => {
     if (autoFocus) field.current?.select();
   }, [autoFocus]);
-  // Taking a figure may take the field away, which leaves it once more: what was taken is not taken again.
-  const taken = useRef<string | undefined>(undefined);
   const take = (): void => {
     const now = untaken.current;
     if (now === undefined || unreadable !== undefined) return;
@@ -72,10 +70,7 @@ export function MeasureField(props: MeasureFieldProps) {
         value={typed ?? text}
         aria-invalid={problem !== undefined}
         aria-describedby={problem !== undefined || hint !== undefined ? `${id}-says` : undefined}
-        onInput={(event) => {
-          taken.current = undefined;
-          setTyped(event.currentTarget.value);
-        }}
+        onInput={(event) => setTyped(event.currentTarget.value)}
         onFocus={(event) => event.currentTarget.select()}
         onBlur={take}
         onKeyDown={onKeyDown}
