@@ -2,6 +2,7 @@ export { jointsChapter } from './book/joints-chapter.ts';
 export { cutListCsv } from './book/part-chapters.ts';
 export { shopBookOf, woodOfBook } from './book/shop-book-of.ts';
 export { type BarReadings, calibratePaper } from './calibrate-paper.ts';
+export { changeUnits } from './change-units.ts';
 export { type ComputeOptions, compute } from './compute.ts';
 export type { BaseView, Computed, ComputedPattern, Wanted } from './computed.ts';
 export { applyFigure } from './cures/apply-figure.ts';

@@ -21,6 +21,7 @@ export {
 } from './svg/scene-for-screen.ts';
 export { sceneToSvg } from './svg/scene-to-svg.ts';
 export { basePicture, pictorialOf } from './title/base-pictures.ts';
+export { battenComb } from './title/batten-comb.ts';
 export { type FittedPicture, fitPicture } from './title/fit-picture.ts';
 export { jointPictures } from './title/joint-pictures.ts';
 export { letterNear } from './title/letter-near.ts';

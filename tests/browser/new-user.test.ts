@@ -96,6 +96,7 @@ test(
     // While it is held the figures move, but nothing is kept.
     await page.locator('.readout.pulling').waitFor();
     await page.mouse.up();
+    await page.locator('.readout.pulling').waitFor({ state: 'detached' });
     const pulled = await expect
       .poll(() => fieldOf(page, 'Overall height').inputValue())
       .not.toBe('726 mm')
@@ -124,6 +125,33 @@ test(
     await wrong.filter({ hasText: '660 mm to 780 mm' }).first().waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await wrong.first().waitFor({ state: 'detached' });
+    expect(troubles).toEqual([]);
+    await context.close();
+  },
+  PATIENCE,
+);
+
+test(
+  'a batten is bent by its nail with the comb beside it; in inches every length stays what it is',
+  async () => {
+    const { page, troubles, context } = await app.visitor();
+    await beginDesign(page, app.address, 'Curved leg');
+    await page.getByLabel('Curvature comb').check();
+    const comb = page.locator('.comb path').first();
+    const before = await comb.getAttribute('d');
+    await page.getByRole('button', { name: /^Belly, outer edge: pull/ }).focus();
+    await page.keyboard.press('Shift+ArrowLeft');
+    await expect.poll(() => comb.getAttribute('d'), { timeout: 30_000 }).not.toBe(before);
+
+    const height = await fieldOf(page, 'Overall height').inputValue();
+    await page.getByLabel('Unit of lengths').selectOption('in');
+    await expect.poll(() => figuresShown(page).then((all) => all.join(' '))).toMatch(/″/);
+    expect(await fieldOf(page, 'Overall height').inputValue()).toBe(height);
+    await fieldOf(page, 'Overall height').fill('28 3/4');
+    await fieldOf(page, 'Overall height').press('Enter');
+    // In millimetres again what was typed bare says what it meant.
+    await page.getByLabel('Unit of lengths').selectOption('mm');
+    await expect.poll(() => fieldOf(page, 'Overall height').inputValue()).toBe('28 3/4 in');
     expect(troubles).toEqual([]);
     await context.close();
   },

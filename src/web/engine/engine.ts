@@ -1,6 +1,7 @@
 import { batch, effect, type Signal, signal, untracked } from '@preact/signals';
 import type { Problem } from '../../core/index.ts';
 import { change, currentId, design } from '../state/current.ts';
+import { pull, pulledTo } from '../state/pulling.ts';
 import { words } from '../words/en.ts';
 import type {
   AskedQuestion,
@@ -21,10 +22,6 @@ export const problems = signal<readonly Problem[]>([]);
 export const progress = signal<'reckoning' | 'settled' | 'whole'>('reckoning');
 /** A fault of the program itself, to be reported. */
 export const fault = signal<string | undefined>(undefined);
-
-/** What is being pulled, and where that has led. */
-export const pull = signal<Pull | undefined>(undefined);
-export const pulledTo = signal<PulledTo | undefined>(undefined);
 
 /** What is asked, by key; how many places of the page want it; and the answers. */
 const wanted = signal<ReadonlyMap<string, AskedQuestion>>(new Map());

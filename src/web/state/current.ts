@@ -5,6 +5,7 @@ import type { StoredDesign } from '../store/database.ts';
 import { onTabNews, tellTabs } from '../store/tabs.ts';
 import { applyEdits, type Edit } from './history/edit.ts';
 import { type Change, type Folded, foldLog, redoOf, startLog, undoOf } from './history/fold-log.ts';
+import { letGo } from './pulling.ts';
 
 /** The design in hand: its log as the browser has it on disk, and the lines on their way there. */
 interface Open {
@@ -69,7 +70,9 @@ export function change(words: string, edits: readonly Edit[]): void {
   write({ kind: 'change', words, edits });
 }
 
+/** Takes back the last change; a pull that is not set yet is let go instead. */
 export function undo(): void {
+  if (letGo()) return;
   const line = folded.value && undoOf(folded.value);
   if (line !== undefined) write(line);
 }

@@ -194,6 +194,7 @@ export const words = {
     radius: (length: string) => `radius ${length}`,
     lean: (angle: string) => `${angle} from upright`,
     comb: 'Curvature comb',
+    unit: 'Unit of lengths',
   },
   space: {
     tab: 'In space',

@@ -1,4 +1,5 @@
 import { book } from './book.ts';
+import { comb } from './comb.ts';
 import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
@@ -18,6 +19,7 @@ import { boards, woodChapters } from './wood.ts';
  * is a file of its own here and a line in this list; `useAnswer` asks it.
  */
 export const ANSWERS = {
+  comb,
   findings,
   form,
   handles,

@@ -3,7 +3,15 @@ import type { AskedQuestion, Question } from '../protocol.ts';
 import type { PictureOptions } from './picture.ts';
 
 /** Questions that are answered before patterns are laid on sheets: what one looks at while a figure changes. */
-const EARLY: ReadonlySet<Question> = new Set(['form', 'picture', 'findings', 'parts', 'handles', 'routing']);
+const EARLY: ReadonlySet<Question> = new Set([
+  'comb',
+  'form',
+  'picture',
+  'findings',
+  'parts',
+  'handles',
+  'routing',
+]);
 
 export const isEarly = ({ question }: AskedQuestion): boolean => EARLY.has(question);
 

@@ -1,11 +1,15 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { formatAngle, formatLength } from '../../../measure/index.ts';
 import type { DescribedParameter } from '../../../sketch/index.ts';
-import { problems, pulledTo } from '../../engine/engine.ts';
+import { problems } from '../../engine/engine.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { change, design } from '../../state/current.ts';
+import { lengthStyle } from '../../state/lengths.ts';
+import { pulledTo } from '../../state/pulling.ts';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
 import { soughtParameter } from './shown-picture.ts';
+import { UnitChoice } from './unit-choice.tsx';
 
 /** What the maker decides in the form, as a list; a figure that was measured on the wood stands as it was measured. */
 export function FigureList() {
@@ -22,7 +26,10 @@ export function FigureList() {
   if (form === undefined) return <section class="figures" />;
   return (
     <section class="figures" aria-label={words.shape.parameters} ref={list}>
-      <h2>{form.title}</h2>
+      <header>
+        <h2>{form.title}</h2>
+        <UnitChoice />
+      </header>
       {form.parameters.map((parameter) => (
         <div key={parameter.name} class="figure-row" data-parameter={parameter.name}>
           <Figure parameter={parameter} />
@@ -38,7 +45,7 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
   if (inHand === undefined) return null;
   const measured = inHand.measured.parameters?.[name];
   const pulled = pulledTo.value?.parameters[name];
-  const typed = pulled ?? measured ?? inHand.parameters[name] ?? parameter.default;
+  const typed = pulled ?? measured ?? inHand.parameters[name] ?? defaultAsTyped(parameter);
   const section = measured === undefined ? ['parameters'] : ['measured', 'parameters'];
   const set = (to: string | boolean): void => change(label, [{ path: [...section, name], to }]);
   if (kind === 'yes-no') {
@@ -80,4 +87,11 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
       onChange={set}
     />
   );
+}
+
+/** A default of the form as one would type it in the design's unit. */
+function defaultAsTyped(parameter: DescribedParameter): string | number | boolean {
+  if (parameter.kind === 'length') return formatLength(parameter.default, lengthStyle());
+  if (parameter.kind === 'angle') return formatAngle(parameter.default, { unit: 'deg', decimals: 1 });
+  return parameter.default;
 }

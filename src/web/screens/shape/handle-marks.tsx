@@ -1,8 +1,8 @@
 import { useRef } from 'preact/hooks';
 import type { OnScreen } from '../../drawing/scene-view.tsx';
 import type { ShownHandle } from '../../engine/answers/handles.ts';
-import { pull } from '../../engine/engine.ts';
 import type { Pull } from '../../engine/protocol.ts';
+import { letGo, pull } from '../../state/pulling.ts';
 import { words } from '../../words/en.ts';
 
 interface HandleMarksProps {
@@ -50,7 +50,7 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
     const at = screen.at({ x: event.clientX, y: event.clientY });
     grabbed.current = { x: at.x / scale - handle.x, y: -at.y / scale - handle.y };
   };
-  const letGo = (event: PointerEvent, handle: ShownHandle): void => {
+  const release = (event: PointerEvent, handle: ShownHandle): void => {
     if (grabbed.current === undefined) return;
     if (pull.value !== undefined) pullTo(handle, target(event), true);
     grabbed.current = undefined;
@@ -58,7 +58,7 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
   const onKeyDown = (event: KeyboardEvent, handle: ShownHandle): void => {
     if (event.key === 'Escape') {
       grabbed.current = undefined;
-      pull.value = undefined;
+      letGo();
     }
     const way = ARROWS[event.key];
     if (way === undefined || pull.value?.end === true) return;
@@ -88,10 +88,10 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
             onPointerMove={(event) => {
               if (grabbed.current !== undefined) pullTo(handle, target(event), false);
             }}
-            onPointerUp={(event) => letGo(event, handle)}
+            onPointerUp={(event) => release(event, handle)}
             onPointerCancel={() => {
               grabbed.current = undefined;
-              pull.value = undefined;
+              letGo();
             }}
             onClick={(event) => event.stopPropagation()}
             onKeyDown={(event) => onKeyDown(event, handle)}

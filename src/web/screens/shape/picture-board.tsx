@@ -4,6 +4,7 @@ import type { PictureOptions, ScreenFigure } from '../../engine/answers/picture.
 import { useAnswer } from '../../engine/use-answer.ts';
 import { hovered, selection } from '../../state/selection.ts';
 import { words } from '../../words/en.ts';
+import { CombChoice, CombMarks } from './comb-marks.tsx';
 import { FigureEditor } from './figure-editor.tsx';
 import { FigureMarks } from './figure-marks.tsx';
 import { HandleMarks } from './handle-marks.tsx';
@@ -47,6 +48,7 @@ export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
       </div>
       <div class="board-foot">
         <Readout />
+        {'part' in of ? <CombChoice part={of.part} /> : null}
         <TitleBlock />
       </div>
     </div>
@@ -101,6 +103,7 @@ function Shown({ of, room, times, onZoom, edited, onEdit }: ShownProps) {
     >
       {(zoom, screen) => (
         <>
+          {'part' in of ? <CombMarks part={of.part} scale={picture.scale} /> : null}
           <FigureMarks figures={picture.figures} edited={edited} onEdit={onEdit} />
           <HandleMarks handles={handles} of={of} scale={picture.scale} zoom={zoom} screen={screen} />
         </>

@@ -1,8 +1,8 @@
 import { formatAngle, formatLength } from '../../../measure/index.ts';
 import type { ListedEdge, ListedPart } from '../../engine/answers/parts.ts';
-import { pull, pulledTo } from '../../engine/engine.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { lengthStyle } from '../../state/lengths.ts';
+import { pull, pulledTo } from '../../state/pulling.ts';
 import { hovered, selection } from '../../state/selection.ts';
 import { words } from '../../words/en.ts';
 
