@@ -3,7 +3,7 @@ import { compute, pictureOf } from '../../src/design/index.ts';
 import { fitPicture } from '../../src/drawing/index.ts';
 import { sampleDesign } from '../design/sample-design.ts';
 
-const design = sampleDesign('splayed-leg', ['leg'], 'in');
+const design = sampleDesign('curved-leg', ['leg'], 'in');
 const computed = compute(design, { wanted: { patterns: [] } });
 if (!computed.ok) throw new Error(computed.problems[0]?.message);
 const { lengths } = computed.value;
@@ -28,13 +28,26 @@ test('a picture with its figures fills the room that there is, on a screen as on
 
 test('it stays as large as it was while it still fits well', () => {
   const room = { width: 170, height: 165 };
-  const { scale } = fitPicture(picture, { room, lengths });
-  const a = fitPicture(picture, { room: { width: 175, height: 170 }, lengths, near: scale });
-  expect(a.scale).toBe(scale);
-  const b = fitPicture(picture, { room: { width: 85, height: 80 }, lengths, near: scale });
-  expect(b.scale).toBeLessThan(scale);
+  const first = fitPicture(picture, { room, lengths });
+  const a = fitPicture(picture, { room: { width: 175, height: 170 }, lengths, near: first });
+  expect(a.scale).toBe(first.scale);
+  const b = fitPicture(picture, { room: { width: 85, height: 80 }, lengths, near: first });
+  expect(b.scale).toBeLessThan(first.scale);
+});
+
+test('where all its figures would leave the wood too small to be seen, the last of them are left out, and told', () => {
+  const room = { width: 90, height: 80 };
+  const { core, laid, left, shown } = fitPicture(picture, { room, lengths });
+  expect(
+    Math.max((core.maxX - core.minX) / room.width, (core.maxY - core.minY) / room.height),
+  ).toBeGreaterThan(0.5);
+  expect(shown).toBeLessThan(picture.dimensions.length);
+  expect(laid.length).toBeLessThanOrEqual(shown);
+  expect(left.map(({ dimension }) => dimension)).toEqual(
+    expect.arrayContaining(picture.dimensions.slice(shown)),
+  );
 });
 
 test('in a room that is too small for all its figures it is drawn all the same', () => {
-  expect(fitPicture(picture, { room: { width: 30, height: 30 }, lengths }).laid.length).toBeGreaterThan(0);
+  expect(fitPicture(picture, { room: { width: 30, height: 30 }, lengths }).marks.length).toBeGreaterThan(0);
 });

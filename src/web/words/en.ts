@@ -194,6 +194,8 @@ export const words = {
     radius: (length: string) => `radius ${length}`,
     lean: (angle: string) => `${angle} from upright`,
     comb: 'Curvature comb',
+    more: (count: number) =>
+      count === 1 ? 'One more figure when larger' : `${count} more figures when larger`,
     unit: 'Unit of lengths',
   },
   space: {

@@ -38,8 +38,8 @@ export interface ScreenPicture {
   readonly left: readonly { readonly name: string; readonly figure: string }[];
 }
 
-/** The scale that each picture was last shown at, so that it stays as large as it is while figures change. */
-const lastScales = new Map<string, number>();
+/** How each picture was last shown, so that it stays as large as it is while figures change. */
+const lastScales = new Map<string, Pick<FittedPicture, 'scale' | 'shown'>>();
 
 /** What one sees of the base or of one part, dimensioned. */
 export function picture({ computed }: Answering, options: PictureOptions): ScreenPicture | undefined {
@@ -55,7 +55,7 @@ export function picture({ computed }: Answering, options: PictureOptions): Scree
       height: letters,
       ...(near === undefined ? {} : { near }),
     });
-    lastScales.set(key, fitted.scale);
+    lastScales.set(key, fitted);
     return { name: drawn.name ?? '', ...onScreen(fitted, namesOf(computed, options)) };
   });
 }

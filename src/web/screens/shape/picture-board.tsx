@@ -41,10 +41,12 @@ export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
   }, []);
   return (
     <div class="board">
-      <div class="board-drawing" ref={board}>
-        {room === undefined ? null : (
-          <Shown of={of} room={room} times={times} onZoom={setTimes} edited={edited} onEdit={setEdited} />
-        )}
+      <div class="board-drawing">
+        <div class="board-room" ref={board}>
+          {room === undefined ? null : (
+            <Shown of={of} room={room} times={times} onZoom={setTimes} edited={edited} onEdit={setEdited} />
+          )}
+        </div>
       </div>
       <div class="board-foot">
         <Readout />
@@ -89,17 +91,22 @@ function Shown({ of, room, times, onZoom, edited, onEdit }: ShownProps) {
         selection.value = hit ?? {};
         onEdit(undefined);
       }}
-      overlay={(screen) =>
-        figure === undefined ? null : (
-          <FigureEditor
-            key={figure.name}
-            of={of}
-            figure={figure}
-            at={screen.place(middleOf(figure))}
-            onDone={() => onEdit(undefined)}
-          />
-        )
-      }
+      overlay={(screen) => (
+        <>
+          {picture.left.length === 0 ? null : (
+            <p class="more-figures">{words.shape.more(picture.left.length)}</p>
+          )}
+          {figure === undefined ? null : (
+            <FigureEditor
+              key={figure.name}
+              of={of}
+              figure={figure}
+              at={screen.place(middleOf(figure))}
+              onDone={() => onEdit(undefined)}
+            />
+          )}
+        </>
+      )}
     >
       {(zoom, screen) => (
         <>
