@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import {
   areaOfRegions,
+  directionAt,
+  fairBatten,
   findFaults,
   intersectRegions,
   locate,
@@ -58,6 +60,47 @@ describe('circles that differ by about the snap', () => {
       expect(areaOfRegions(intersectRegions(a, b))).toBeCloseTo(area, 5);
       expect(areaOfRegions(symmetricDifference(a, b))).toBeLessThan(1e-6);
     });
+  }
+});
+
+describe('discs that overlap by less than can be told', () => {
+  // Booleans took a lens of up to a nanometre for a touch, while validity called one of a tenth of it a crossing.
+  const depths = [-1e-8, -5e-10, 1e-12, 1e-10, 3e-10, 1e-9, 2e-9, 1e-8, 1e-7];
+  for (const radius of [37, 100, 1000]) {
+    it(`touch: radii of 100 and ${radius} mm, side by side and one in the other`, () => {
+      const a = [regionOf(circleAt(0, 0, 100))];
+      for (const depth of depths) {
+        for (const apart of [radius + 100 - depth, Math.abs(radius - 100) + depth]) {
+          const b = [regionOf(circleAt(apart * Math.cos(0.5), apart * Math.sin(0.5), radius))];
+          const results = [uniteRegions, intersectRegions, subtractRegions, symmetricDifference].map(
+            (combine) => combine(a, b),
+          );
+          for (const result of results) expect(findFaults(result), `${apart}`).toEqual([]);
+          const sum = areaOfRegions(results[0]!) + areaOfRegions(results[1]!);
+          expect(sum).toBeCloseTo(areaOfRegions(a) + areaOfRegions(b), 6);
+        }
+      }
+    });
+  }
+
+  it('but discs that overlap by more cross', () => {
+    const b = regionOf(circleAt((200 - 3e-8) * Math.cos(0.5), (200 - 3e-8) * Math.sin(0.5), 100));
+    expect(findFaults([regionOf(circleAt(0, 0, 100)), b]).map(({ kind }) => kind)).toEqual(['crossing']);
+  });
+});
+
+it('a batten that runs straight for an arc’s length has no kink where it does', () => {
+  // The arc of 80 km radius became a line between its ends, half its turn off the arcs on either side.
+  const degree = Math.PI / 180;
+  const [leaving, arriving] = [89, 92].map((a) => pt(Math.cos(a * degree), Math.sin(a * degree)));
+  const tag = { id: 'curve', role: 'routed' } as const;
+  const nails = [pt(4, 0), pt(16, 120), pt(-1, 240), pt(0, 360)];
+  const found = fairBatten(nails, { leaving: leaving!, arriving: arriving! }, tag);
+  const edges = found.ok ? found.edges : [];
+  expect(edges.filter(({ kind }) => kind === 'line')).toHaveLength(1);
+  for (const [i, edge] of edges.slice(1).entries()) {
+    const [p, q] = [directionAt(edges[i]!, 1), directionAt(edge, 0)];
+    expect(Math.abs(p.x * q.y - p.y * q.x)).toBeLessThan(1e-12);
   }
 });
 

@@ -58,9 +58,9 @@ function faultBetween(a: PlacedEdge, b: PlacedEdge): Fault | undefined {
       return faultAt(a, b, stretch.from.point, 'runs along');
     }
     case 'points': {
-      const wrong = found.points.find((meeting) =>
-        sameLoop ? !isJoint(a, b, meeting) : isCrossing(a.edge, b.edge, meeting),
-      );
+      const wrong = sameLoop
+        ? found.points.find((meeting) => !isJoint(a, b, meeting))
+        : found.points.find((meeting, k) => isCrossing(a.edge, b.edge, meeting, found.points, k));
       return wrong && faultAt(a, b, wrong.point, 'crosses');
     }
     default:
@@ -97,11 +97,21 @@ function footOn(edge: Edge, p: Vec): Vec {
 }
 
 /**
- * Do edges of different loops pass through each other? Not where one ends, nor between the end of one on the other and
- * a place up to which they have not parted.
+ * Do edges of different loops pass through each other at the k-th place they share? Not where one ends, nor between two such places, or the
+ * end of one on the other and such a place, between which they have not parted: what overlaps by less than can be told touches, for
+ * the booleans too, which make one vertex of it.
  */
-function isCrossing(a: Edge, b: Edge, { point, onA, onB }: Meeting): boolean {
+function isCrossing(
+  a: Edge,
+  b: Edge,
+  { point, onA, onB }: Meeting,
+  all: readonly Meeting[],
+  k: number,
+): boolean {
   if (onA === 0 || onA === 1 || onB === 0 || onB === 1) return false;
+  const oneTouch = (other: Meeting | undefined): boolean =>
+    other !== undefined && parted(a, b, middle(other.point, point)) <= VERTEX_SNAP;
+  if (oneTouch(all[k - 1]) || oneTouch(all[k + 1])) return false;
   const ends = [
     [a.from, b],
     [a.to, b],
