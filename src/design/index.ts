@@ -57,7 +57,7 @@ export {
   studyGrid,
 } from './study/study-grid.ts';
 export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
-export { usualPaper, usualTooling, usualUnits } from './usual.ts';
+export { guideFor, unnamedPaper, usualPaper, usualTooling, usualUnits } from './usual.ts';
 export { usualWorkshop } from './usual-workshop.ts';
 export type { Workshop } from './workshop-schema.ts';
 export { writeDesign, writeWorkshop } from './write-design.ts';

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../measure/index.ts';
-import { usualBase, usualPaper, usualTooling, usualUnits } from './usual.ts';
+import { usualBase, usualBushing, usualPaper, usualTooling, usualUnits } from './usual.ts';
 import { WORKSHOP_VERSION, type Workshop } from './workshop-schema.ts';
 
 /** A workshop to make one's own: what a maker usually has, each thing with a name, no printer measured yet. */
@@ -18,15 +18,7 @@ export function usualWorkshop(unit: LengthUnit): Workshop {
         cuttingLength: metric ? '25 mm' : '1 in',
       },
     ],
-    guides: [
-      { ...guide, name: guide.name ?? 'guide' },
-      {
-        kind: 'bushing',
-        name: metric ? 'bushing 17 mm' : 'bushing 5/8 in',
-        outsideDiameter: metric ? '17 mm' : '5/8 in',
-        barrelLength: metric ? '5 mm' : '3/16 in',
-      },
-    ],
+    guides: [{ ...guide, name: guide.name ?? 'guide' }, usualBushing(unit)],
     blades: blades.map((blade) => ({ ...blade, name: blade.name ?? 'blade' })),
     templateThickness,
     runOn,

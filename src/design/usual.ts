@@ -3,6 +3,7 @@ import { SAFE_MARGIN, USUAL_OVERLAP } from '../print/index.ts';
 import type { Design, TypedPaper, TypedTooling } from './design-schema.ts';
 
 type Units = Design['units'];
+type Guide = TypedTooling['guide'];
 
 /** How lengths are usually printed: whole millimetres, or 1/32 in (common practice: what a maker marks to). */
 export function usualUnits(unit: Units['length']): Units {
@@ -37,6 +38,32 @@ export function usualTooling(unit: Units['length']): TypedTooling {
       { name: metric ? '13 mm blade' : '1/2 in blade', width: metric ? '13 mm' : '1/2 in' },
     ],
   };
+}
+
+/** A bushing that most base plates take, and that a template of 6 mm carries (common practice). */
+export function usualBushing(unit: Units['length']) {
+  const metric = unit === 'mm';
+  return {
+    kind: 'bushing',
+    name: metric ? 'bushing 17 mm' : 'bushing 5/8 in',
+    outsideDiameter: metric ? '17 mm' : '5/8 in',
+    barrelLength: metric ? '5 mm' : '3/16 in',
+  } as const satisfies Guide;
+}
+
+/** A guide of a kind for the cutter in hand: a bearing as large as the cutter, or the usual bushing. */
+export function guideFor(kind: Guide['kind'], cutter: TypedTooling['cutter'], unit: Units['length']): Guide {
+  return kind === 'bushing'
+    ? usualBushing(unit)
+    : { kind: 'bearing', diameter: cutter.diameter, at: 'shank' };
+}
+
+/** Sizes to begin with for paper that goes by no name: a sheet a little larger than A3, a roll of two feet. */
+export function unnamedPaper(kind: 'sheet' | 'roll', unit: Units['length']): TypedPaper['size'] {
+  const metric = unit === 'mm';
+  return kind === 'sheet'
+    ? { width: metric ? '330 mm' : '13 in', height: metric ? '480 mm' : '19 in' }
+    : { roll: metric ? '610 mm' : '24 in', longest: metric ? '3000 mm' : '120 in' };
 }
 
 /** A4 or Letter with margins that nearly every office printer can keep. */

@@ -14,6 +14,7 @@ import {
   printSettingOut,
 } from '../../design/index.ts';
 import type { PrintFonts } from '../../print/index.ts';
+import { isBaseForm } from '../../sketch/index.ts';
 import type { FromPrinter, Printable, ToPrinter } from './print-job.ts';
 
 interface Scope {
@@ -60,7 +61,7 @@ async function reckon(
   design: Design,
   tell: (share: number, words: string) => void,
 ): Promise<Computed | string> {
-  const isBase = design.form.text.some((line) => /^base\s*:/.test(line));
+  const isBase = isBaseForm(design.form.text.join('\n'));
   if (isBase) solids ??= loadSolids(wasmUrl);
   const kernel = isBase ? await solids : undefined;
   const outcome = compute(design, {

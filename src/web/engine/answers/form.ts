@@ -1,4 +1,4 @@
-import { describeForm, type ParameterValue, readForm } from '../../../sketch/index.ts';
+import { describeForm, isBaseForm, type ParameterValue, readForm } from '../../../sketch/index.ts';
 import { type Answering, madeOf } from './answering.ts';
 
 type Described = ReturnType<typeof describeForm>;
@@ -20,7 +20,7 @@ export function form({ design, computed }: Answering, _: undefined): FormInHand 
   const values = computed?.sketch.parameters ?? {};
   return madeOf(computed?.sketch ?? design.form, 'values', () => ({
     ...described,
-    isBase: design.form.text.some((line) => /^base\s*:/.test(line)),
+    isBase: isBaseForm(design.form.text.join('\n')),
     values,
   }));
 }

@@ -7,7 +7,7 @@ import {
   usualTooling,
   usualUnits,
 } from '../../../design/index.ts';
-import { describeForm, readForm } from '../../../sketch/index.ts';
+import { describeForm, isBaseForm, readForm } from '../../../sketch/index.ts';
 import { FORM_TEXTS } from '../forms.ts';
 
 /** A form that comes with the program. */
@@ -23,7 +23,7 @@ export interface ListedForm {
 export function listForms(_: undefined): readonly ListedForm[] {
   const forms = [...FORM_TEXTS].map(([name, text]): ListedForm => {
     const { title, about } = describeForm(formNamed(name));
-    return { name, title, about, isBase: /^base\s*:/m.test(text) };
+    return { name, title, about, isBase: isBaseForm(text) };
   });
   return forms.toSorted((a, b) => Number(b.isBase) - Number(a.isBase) || a.title.localeCompare(b.title));
 }

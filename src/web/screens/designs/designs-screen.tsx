@@ -4,6 +4,7 @@ import type { OutcomeOf } from '../../engine/protocol.ts';
 import { beginFrom, designs, notOpened, setDeleted } from '../../state/designs.ts';
 import { show } from '../../state/screen.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { DesignCard } from './design-card.tsx';
 import { FilesPanel } from './files-panel.tsx';
@@ -79,13 +80,13 @@ function FormList() {
   return (
     <section aria-labelledby="begin">
       <h2 id="begin">{said.begin}</h2>
-      <label class="choice inline">
-        {said.unit}{' '}
-        <select value={unit} onChange={(event) => setUnit(event.currentTarget.value as 'mm' | 'in')}>
-          <option value="mm">{said.units.mm}</option>
-          <option value="in">{said.units.in}</option>
-        </select>
-      </label>
+      <Choice
+        label={said.unit}
+        options={choicesOf(said.units)}
+        chosen={unit}
+        onChoose={setUnit}
+        look="inline"
+      />
       {forms.length === 0 ? <p class="hint">{words.loading}</p> : null}
       {forms.length === 0 ? null : group(said.bases, true)}
       {forms.length === 0 ? null : group(said.parts, false)}

@@ -1,4 +1,5 @@
-import { THEMES, type Theme, theme } from '../../state/theme.ts';
+import { THEMES, theme } from '../../state/theme.ts';
+import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 
 /** How the page itself looks. */
@@ -7,21 +8,15 @@ export function PagePanel() {
   return (
     <section aria-labelledby="page">
       <h2 id="page">{said.page}</h2>
-      <label class="choice inline">
-        {said.theme}{' '}
-        <select
-          value={theme.value}
-          onChange={(event) => {
-            theme.value = event.currentTarget.value as Theme;
-          }}
-        >
-          {THEMES.map((each) => (
-            <option key={each} value={each}>
-              {said.themes[each]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={said.theme}
+        options={THEMES.map((each) => [each, said.themes[each]])}
+        chosen={theme.value}
+        onChoose={(chosen) => {
+          theme.value = chosen;
+        }}
+        look="inline"
+      />
     </section>
   );
 }

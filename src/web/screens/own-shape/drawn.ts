@@ -109,7 +109,25 @@ export interface Photograph {
 }
 
 export const photograph = signal<Photograph | undefined>(undefined);
-export const sheet = signal<{ readonly width: number; readonly height: number }>({ width: 210, height: 297 });
+interface Sheet {
+  readonly name: string;
+  readonly way: 'upright' | 'long';
+  /** mm */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Sheets that most have at hand, either way: ISO 216 and ANSI/ASME Y14.1. */
+export const SHEETS: readonly Sheet[] = [
+  { name: 'A4', width: 210, height: 297 },
+  { name: 'A3', width: 297, height: 420 },
+  { name: 'Letter', width: 215.9, height: 279.4 },
+].flatMap(({ name, width, height }) => [
+  { name, way: 'upright', width, height },
+  { name, way: 'long', width: height, height: width },
+]);
+
+export const sheet = signal<Sheet>(SHEETS[0]!);
 
 /** A corner of the sheet is marked in the picture; the fourth makes it true. */
 export function markCorner(at: Vec): void {

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
-import type { EdgeRole } from '../../../geometry/index.ts';
 import { parseLength } from '../../../measure/index.ts';
 import { engineDo } from '../../engine/engine.ts';
 import { design } from '../../state/current.ts';
 import { addDesign } from '../../state/designs.ts';
 import { show } from '../../state/screen.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
+import { TextField } from '../../ui/text-field.tsx';
 import { words } from '../../words/en.ts';
 import { DrawingBoard } from './drawing-board.tsx';
 import { addPoint, clear, close, drawn, endBatten, lay, role, type Tool, takeBack, tool } from './drawn.ts';
@@ -14,7 +15,6 @@ import { PhotoPanel } from './photo-panel.tsx';
 
 const said = words.ownShape;
 const TOOLS: readonly Tool[] = ['line', 'arc', 'batten'];
-const ROLES: readonly EdgeRole[] = ['routed', 'sawn', 'joint', 'left'];
 
 /** An outline of the maker's own: drawn over a photograph or on bare paper, or read from a file, and made a form. */
 export function OwnShapeScreen() {
@@ -89,19 +89,14 @@ export function OwnShapeScreen() {
             ))}
           </fieldset>
           <p class="hint">{said.toolHelp[tool.value]}</p>
-          <label class="choice">
-            {said.role}{' '}
-            <select
-              value={role.value}
-              onChange={(event) => (role.value = event.currentTarget.value as EdgeRole)}
-            >
-              {ROLES.map((each) => (
-                <option key={each} value={each}>
-                  {said.roles[each]}
-                </option>
-              ))}
-            </select>
-          </label>
+          <Choice
+            label={said.role}
+            options={choicesOf(said.roles)}
+            chosen={role.value}
+            onChoose={(chosen) => {
+              role.value = chosen;
+            }}
+          />
           <PointFields unit={unit} />
           <div class="row">
             <Button onClick={takeBack}>{said.takeBack}</Button>
@@ -118,16 +113,8 @@ export function OwnShapeScreen() {
         </section>
         <section aria-labelledby="use">
           <h2 id="use">{said.use}</h2>
-          <label class="choice">
-            {said.name}{' '}
-            <input
-              type="text"
-              value={title}
-              maxLength={80}
-              onInput={(event) => setTitle(event.currentTarget.value)}
-            />
-          </label>
-          <MeasureField label={said.stock} kind="length" unit={unit} text={stock} onChange={setStock} />
+          <TextField label={said.name} text={title} maxLength={80} onTake={setTitle} />
+          <MeasureField label={said.stock} kind="length" unit={unit} text={stock} onTake={setStock} />
           <Button look="main" onClick={() => void use()} disabled={closed.length === 0}>
             {said.make}
           </Button>
@@ -157,8 +144,8 @@ function PointFields({ unit }: { readonly unit: 'mm' | 'in' }) {
   return (
     <fieldset class="point">
       <legend>{said.point}</legend>
-      <MeasureField label={said.across} kind="length" unit={unit} text={across} onChange={setAcross} />
-      <MeasureField label={said.up} kind="length" unit={unit} text={up} onChange={setUp} />
+      <MeasureField label={said.across} kind="length" unit={unit} text={across} onTake={setAcross} />
+      <MeasureField label={said.up} kind="length" unit={unit} text={up} onTake={setUp} />
       <Button onClick={add}>{said.addPoint}</Button>
     </fieldset>
   );

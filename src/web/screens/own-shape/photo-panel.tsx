@@ -1,15 +1,9 @@
 import { Button } from '../../ui/button.tsx';
+import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
-import { forgetCorners, photograph, sheet } from './drawn.ts';
+import { forgetCorners, photograph, SHEETS, sheet } from './drawn.ts';
 
 const said = words.ownShape;
-
-/** Sheets that most have at hand, mm: ISO 216 and ANSI/ASME Y14.1. */
-const SHEETS = {
-  A4: { width: 210, height: 297 },
-  A3: { width: 297, height: 420 },
-  Letter: { width: 215.9, height: 279.4 },
-} as const;
 
 /** A photograph taken in, and the sheet in it by which it is made true. */
 export function PhotoPanel() {
@@ -42,25 +36,15 @@ export function PhotoPanel() {
       </label>
       {photo === undefined ? null : (
         <>
-          <label class="choice">
-            {said.sheet}{' '}
-            <select
-              onChange={(event) => {
-                const [name, way] = event.currentTarget.value.split(' ') as [keyof typeof SHEETS, string];
-                const { width, height } = SHEETS[name];
-                sheet.value = way === 'long' ? { width: height, height: width } : { width, height };
-                forgetCorners();
-              }}
-            >
-              {Object.keys(SHEETS).flatMap((name) =>
-                (['upright', 'long'] as const).map((way) => (
-                  <option key={`${name} ${way}`} value={`${name} ${way}`}>
-                    {said.sheetWay(name, way)}
-                  </option>
-                )),
-              )}
-            </select>
-          </label>
+          <Choice
+            label={said.sheet}
+            options={SHEETS.map(({ name, way }) => [`${name} ${way}`, said.sheetWay(name, way)])}
+            chosen={`${sheet.value.name} ${sheet.value.way}`}
+            onChoose={(chosen) => {
+              sheet.value = SHEETS.find(({ name, way }) => `${name} ${way}` === chosen)!;
+              forgetCorners();
+            }}
+          />
           <p role="status">
             {photo.made === undefined
               ? (photo.why ?? said.mark(photo.corners.length))

@@ -5,6 +5,7 @@ import { SceneView } from '../../drawing/scene-view.tsx';
 import type { RoutingInHand } from '../../engine/answers/routing.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { selection } from '../../state/selection.ts';
+import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { FeedArrows } from './feed-arrows.tsx';
 import { LayerList, type Layers, shownLines } from './layer-list.tsx';
@@ -59,16 +60,12 @@ export function RoutingScreen() {
         </SceneView>
       )}
       <aside class="panel" aria-label={said.panel}>
-        <label class="choice">
-          {said.part}
-          <select value={part} onChange={(event) => setChosen(event.currentTarget.value)}>
-            {parts.map(({ name, label }) => (
-              <option key={name} value={name}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label={said.part}
+          options={parts.map(({ name, label }) => [name, label])}
+          chosen={part ?? ''}
+          onChoose={setChosen}
+        />
         {(routing?.hands.length ?? 0) > 1 ? (
           <fieldset class="row">
             <legend>{said.hand}</legend>

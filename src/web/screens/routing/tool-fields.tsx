@@ -1,93 +1,79 @@
-import { problems } from '../../engine/engine.ts';
+import type { Design } from '../../../design/index.ts';
+import { engineDo } from '../../engine/engine.ts';
+import { DesignLength } from '../../fields/design-length.tsx';
 import { change, design } from '../../state/current.ts';
-import { MeasureField } from '../../ui/measure-field.tsx';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
+
+type Guide = Design['tooling']['guide'];
+const said = words.routing;
 
 /** Bit, guide and template in hand. */
 export function ToolFields() {
   const inHand = design.value;
   if (inHand === undefined) return null;
-  const { tooling, units } = inHand;
-  const { guide } = tooling;
-  const said = words.routing;
-  const set = (label: string, path: readonly string[], to: unknown): void =>
-    change(label, [{ path: ['tooling', ...path], to }]);
-  const field = (label: string, path: readonly string[], value: string | number) => (
-    <MeasureField
-      key={path.join('.')}
-      label={label}
-      kind="length"
-      text={String(value)}
-      unit={units.length}
-      problem={problems.value.find((problem) => problem.path === `tooling.${path.join('.')}`)?.message}
-      onChange={(to) => set(label, path, to)}
-    />
-  );
+  const { tooling } = inHand;
+  const { cutter } = tooling;
   return (
     <section aria-label={said.tools}>
       <h2>{said.tools}</h2>
-      <label class="choice">
-        {said.machine}
-        <select
-          value={tooling.machine}
-          onChange={(event) => set(said.machine, ['machine'], event.currentTarget.value)}
-        >
-          {Object.entries(said.machines).map(([name, label]) => (
-            <option key={name} value={name}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
-      {field(said.cutter, ['cutter', 'diameter'], tooling.cutter.diameter)}
-      {field(said.cuttingLength, ['cutter', 'cuttingLength'], tooling.cutter.cuttingLength)}
-      <label class="choice">
-        {said.guide}
-        <select
-          value={guide.kind}
-          onChange={(event) => set(said.guide, ['guide'], guideOf(event.currentTarget.value, tooling))}
-        >
-          {Object.entries(said.guides).map(([name, label]) => (
-            <option key={name} value={name}>
-              {label}
-            </option>
-          ))}
-        </select>
-      </label>
-      {guide.kind === 'bearing' ? (
-        <>
-          {field(said.bearing, ['guide', 'diameter'], guide.diameter)}
-          <label class="choice">
-            {said.bearingAt}
-            <select
-              value={guide.at}
-              onChange={(event) => set(said.bearingAt, ['guide', 'at'], event.currentTarget.value)}
-            >
-              {Object.entries(said.bearings).map(([name, label]) => (
-                <option key={name} value={name}>
-                  {label}
-                </option>
-              ))}
-            </select>
-          </label>
-        </>
-      ) : (
-        <>
-          {field(said.bushing, ['guide', 'outsideDiameter'], guide.outsideDiameter)}
-          {field(said.barrel, ['guide', 'barrelLength'], guide.barrelLength)}
-        </>
-      )}
-      {field(said.template, ['templateThickness'], tooling.templateThickness)}
-      {field(said.runOn, ['runOn'], tooling.runOn)}
+      <Choice
+        label={said.machine}
+        options={choicesOf(said.machines)}
+        chosen={tooling.machine}
+        onChoose={(machine) => change(said.machine, [{ path: ['tooling', 'machine'], to: machine }])}
+      />
+      <DesignLength label={said.cutter} path={['tooling', 'cutter', 'diameter']} value={cutter.diameter} />
+      <DesignLength
+        label={said.cuttingLength}
+        path={['tooling', 'cutter', 'cuttingLength']}
+        value={cutter.cuttingLength}
+      />
+      <Choice
+        label={said.guide}
+        options={choicesOf(said.guides)}
+        chosen={tooling.guide.kind}
+        onChoose={(kind) => void takeGuide(inHand, kind)}
+      />
+      <GuideFields guide={tooling.guide} />
+      <DesignLength
+        label={said.template}
+        path={['tooling', 'templateThickness']}
+        value={tooling.templateThickness}
+      />
+      <DesignLength label={said.runOn} path={['tooling', 'runOn']} value={tooling.runOn} />
     </section>
   );
 }
 
-type Tooling = NonNullable<typeof design.value>['tooling'];
+function GuideFields({ guide }: { readonly guide: Guide }) {
+  const path = ['tooling', 'guide'];
+  if (guide.kind === 'bushing') {
+    return (
+      <>
+        <DesignLength
+          label={said.bushing}
+          path={[...path, 'outsideDiameter']}
+          value={guide.outsideDiameter}
+        />
+        <DesignLength label={said.barrel} path={[...path, 'barrelLength']} value={guide.barrelLength} />
+      </>
+    );
+  }
+  return (
+    <>
+      <DesignLength label={said.bearing} path={[...path, 'diameter']} value={guide.diameter} />
+      <Choice
+        label={said.bearingAt}
+        options={choicesOf(said.bearings)}
+        chosen={guide.at}
+        onChoose={(at) => change(said.bearingAt, [{ path: [...path, 'at'], to: at }])}
+      />
+    </>
+  );
+}
 
-/** A guide of another kind that goes with the bit in hand: a bearing as large as it, or a usual bushing. */
-function guideOf(kind: string, { cutter }: Tooling): Tooling['guide'] {
-  return kind === 'bearing'
-    ? { kind: 'bearing', diameter: cutter.diameter, at: 'shank' }
-    : { kind: 'bushing', outsideDiameter: '17 mm', barrelLength: '5 mm' };
+async function takeGuide(inHand: Design, kind: Guide['kind']): Promise<void> {
+  const guide = await engineDo('usualGuide', { design: inHand, kind });
+  change(said.guide, [{ path: ['tooling', 'guide'], to: guide }]);
 }

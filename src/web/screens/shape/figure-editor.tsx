@@ -6,6 +6,7 @@ import type { Pull } from '../../engine/protocol.ts';
 import { change, design } from '../../state/current.ts';
 import { driversOfPicture } from '../../state/drivers.ts';
 import { lengthStyle } from '../../state/lengths.ts';
+import { Choice } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
 
@@ -63,7 +64,7 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
         problem={problem}
         disabled={drivers !== undefined && first === undefined}
         autoFocus
-        onChange={(typed) => void take(typed)}
+        onTake={(typed) => void take(typed)}
         onEscape={onDone}
       />
       {drivers === undefined ? (
@@ -71,22 +72,15 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
       ) : first === undefined ? (
         <p class="hint">{words.shape.noDriver}</p>
       ) : first.itself ? null : (
-        <label class="choice">
-          {words.shape.byChanging}
-          <select
-            value={follows?.parameter}
-            onChange={(event) => {
-              setProblem(undefined);
-              setChosen(event.currentTarget.value);
-            }}
-          >
-            {drivers.map(({ parameter, label }) => (
-              <option key={parameter} value={parameter}>
-                {label}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label={words.shape.byChanging}
+          options={drivers.map(({ parameter, label }) => [parameter, label])}
+          chosen={follows?.parameter ?? first.parameter}
+          onChoose={(parameter) => {
+            setProblem(undefined);
+            setChosen(parameter);
+          }}
+        />
       )}
       {solving ? <p class="hint">{words.reckoning}</p> : null}
     </div>

@@ -6,6 +6,7 @@ import { useAnswer } from '../../engine/use-answer.ts';
 import { change, design } from '../../state/current.ts';
 import { lengthStyle } from '../../state/lengths.ts';
 import { pulledTo } from '../../state/pulling.ts';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
 import { soughtParameter } from './shown-picture.ts';
@@ -62,16 +63,13 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
   }
   if (kind === 'choice') {
     return (
-      <label class="choice" title={help}>
-        <span>{label}</span>
-        <select value={String(typed)} onChange={(event) => set(event.currentTarget.value)}>
-          {Object.entries(parameter.options).map(([option, said]) => (
-            <option key={option} value={option}>
-              {said}
-            </option>
-          ))}
-        </select>
-      </label>
+      <Choice
+        label={label}
+        options={choicesOf(parameter.options)}
+        chosen={String(typed)}
+        onChoose={set}
+        help={help}
+      />
     );
   }
   const problem = problems.value.find(({ path }) => path?.endsWith(`parameters.${name}`) === true)?.message;
@@ -84,7 +82,7 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
       hint={help}
       problem={problem}
       isMoving={pulled !== undefined}
-      onChange={set}
+      onTake={set}
     />
   );
 }

@@ -1,6 +1,7 @@
 import type { Design } from '../../../design/index.ts';
 import { engineDo } from '../../engine/engine.ts';
 import { change, design } from '../../state/current.ts';
+import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 
 /** In which unit the design writes its lengths and reads bare numbers; what was typed stays as it was. */
@@ -17,15 +18,15 @@ export function UnitChoice() {
     if (edits.length > 0) change(words.shape.unit, edits);
   };
   return (
-    <label class="unit-choice">
-      <span class="hidden-label">{words.shape.unit}</span>
-      <select
-        value={inHand.units.length}
-        onChange={(event) => void set(event.currentTarget.value as 'mm' | 'in')}
-      >
-        <option value="mm">mm</option>
-        <option value="in">in</option>
-      </select>
-    </label>
+    <Choice
+      label={words.shape.unit}
+      options={[
+        ['mm', 'mm'],
+        ['in', 'in'],
+      ]}
+      chosen={inHand.units.length}
+      onChoose={(unit) => void set(unit)}
+      look="bare"
+    />
   );
 }

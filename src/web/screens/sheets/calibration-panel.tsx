@@ -6,7 +6,9 @@ import { change } from '../../state/current.ts';
 import { today } from '../../state/designs.ts';
 import { keepPrinter, printers, readPrinters } from '../../store/printers.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
+import { TextField } from '../../ui/text-field.tsx';
 import { words } from '../../words/en.ts';
 
 /** A printer's own error, measured once and corrected from then on. */
@@ -46,42 +48,26 @@ export function CalibrationPanel({ design }: { readonly design: Design }) {
           : said.calibrated(percent(calibration.long), percent(calibration.short))}
       </p>
       {kept.length === 0 ? null : (
-        <label class="choice">
-          {said.printers}
-          <select
-            value={calibration?.printer ?? ''}
-            onChange={(event) => {
-              const chosen = kept.find((each) => each.name === event.currentTarget.value);
-              change(said.printer, [
-                { path: ['paper', 'calibration'], ...(chosen && { to: chosen.calibration }) },
-              ]);
-              setName(chosen?.name ?? '');
-            }}
-          >
-            <option value="">{said.noPrinter}</option>
-            {kept.map((each) => (
-              <option key={each.name} value={each.name}>
-                {each.name}
-              </option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label={said.printers}
+          options={[['', said.noPrinter], ...kept.map((each) => [each.name, each.name] as const)]}
+          chosen={calibration?.printer ?? ''}
+          onChoose={(printer) => {
+            const chosen = kept.find((each) => each.name === printer);
+            change(said.printer, [
+              { path: ['paper', 'calibration'], ...(chosen && { to: chosen.calibration }) },
+            ]);
+            setName(chosen?.name ?? '');
+          }}
+        />
       )}
       <Button onClick={() => void printToFile(design, { kind: 'calibration' })}>
         {said.calibrationSheet}
       </Button>
       {bars === undefined ? null : <p class="hint">{said.calibrationHelp(bars.long, bars.short)}</p>}
-      <label class="choice">
-        {said.printerName}
-        <input
-          type="text"
-          value={name}
-          maxLength={60}
-          onInput={(event) => setName(event.currentTarget.value)}
-        />
-      </label>
-      <MeasureField label={said.long} kind="length" text={long} unit={units.length} onChange={setLong} />
-      <MeasureField label={said.short} kind="length" text={short} unit={units.length} onChange={setShort} />
+      <TextField label={said.printerName} text={name} maxLength={60} onTake={setName} />
+      <MeasureField label={said.long} kind="length" text={long} unit={units.length} onTake={setLong} />
+      <MeasureField label={said.short} kind="length" text={short} unit={units.length} onTake={setShort} />
       <div class="row">
         <Button disabled={long === '' && short === ''} onClick={() => void take()}>
           {said.calibrate}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { design } from '../../state/current.ts';
+import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { CalibrationPanel } from './calibration-panel.tsx';
 import { LayPanel } from './lay-panel.tsx';
@@ -27,22 +28,15 @@ export function SheetsScreen() {
     <div class="with-panel sheets-screen">
       <TapedView sheets={sheets} scene={scene} design={inHand} picked={picked?.name} onPick={setSheet} />
       <aside class="panel" aria-label={said.panel}>
-        <label class="choice">
-          {said.pattern}
-          <select
-            value={name}
-            onChange={(event) => {
-              setChosen(event.currentTarget.value);
-              setSheet(undefined);
-            }}
-          >
-            {patterns.map((each) => (
-              <option key={each.name} value={each.name}>
-                {each.title} ({each.sheets})
-              </option>
-            ))}
-          </select>
-        </label>
+        <Choice
+          label={said.pattern}
+          options={patterns.map((each) => [each.name, `${each.title} (${each.sheets})`])}
+          chosen={name ?? ''}
+          onChoose={(pattern) => {
+            setChosen(pattern);
+            setSheet(undefined);
+          }}
+        />
         <p class="count">{said.count(sheets.sheets.length, sheets.plan.rows, sheets.plan.places)}</p>
         <p class="hint">{said.all(patterns.reduce((sum, each) => sum + each.sheets, 0))}</p>
         <PrintPanel design={inHand} sheets={sheets} picked={picked} />

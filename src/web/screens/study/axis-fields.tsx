@@ -1,6 +1,6 @@
-import { useId } from 'preact/hooks';
 import { formatAngle, formatLength, parseAngle, parseLength, parseRatio } from '../../../measure/index.ts';
 import type { PatientOutcome } from '../../engine/patient/deeds.ts';
+import { Choice } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
 
@@ -23,28 +23,21 @@ interface AxisFieldsProps {
 
 /** Which figure a study goes through, from where to where, in how many steps. */
 export function AxisFields({ label, choices, chosen, unit, none, onChange }: AxisFieldsProps) {
-  const id = useId();
   const set = (change: Partial<Chosen>): void => {
     if (chosen !== undefined) onChange({ ...chosen, ...change });
   };
   return (
     <fieldset class="study-axis">
       <legend>{label}</legend>
-      <label for={`${id}-figure`}>{said.figure}</label>
-      <select
-        id={`${id}-figure`}
-        value={chosen?.parameter ?? ''}
-        onChange={(event) =>
-          onChange(choices.find(({ parameter }) => parameter === event.currentTarget.value))
-        }
-      >
-        {none === undefined ? null : <option value="">{none}</option>}
-        {choices.map(({ parameter, label: name }) => (
-          <option key={parameter} value={parameter}>
-            {name}
-          </option>
-        ))}
-      </select>
+      <Choice
+        label={said.figure}
+        options={[
+          ...(none === undefined ? [] : [['', none] as const]),
+          ...choices.map(({ parameter, label: name }) => [parameter, name] as const),
+        ]}
+        chosen={chosen?.parameter ?? ''}
+        onChoose={(name) => onChange(choices.find(({ parameter }) => parameter === name))}
+      />
       {chosen === undefined ? null : (
         <>
           {(['from', 'to'] as const).map((end) => (
@@ -54,26 +47,20 @@ export function AxisFields({ label, choices, chosen, unit, none, onChange }: Axi
               kind={chosen.kind}
               unit={unit}
               text={written(chosen, chosen[end], unit)}
-              onChange={(text) => {
+              onTake={(text) => {
                 const value = read(chosen, text, unit);
                 if (value !== undefined) set({ [end]: value });
               }}
             />
           ))}
-          <label for={`${id}-count`}>{said.steps}</label>
-          <select
-            id={`${id}-count`}
-            value={chosen.count}
-            onChange={(event) => set({ count: Number(event.currentTarget.value) })}
-          >
-            {[...new Set([...COUNTS, chosen.count])]
+          <Choice
+            label={said.steps}
+            options={[...new Set([...COUNTS, chosen.count])]
               .toSorted((a, b) => a - b)
-              .map((count) => (
-                <option key={count} value={count}>
-                  {count}
-                </option>
-              ))}
-          </select>
+              .map((count) => [`${count}`, `${count}`])}
+            chosen={`${chosen.count}`}
+            onChoose={(count) => set({ count: Number(count) })}
+          />
         </>
       )}
     </fieldset>

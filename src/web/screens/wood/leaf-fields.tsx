@@ -2,6 +2,7 @@ import type { Design } from '../../../design/index.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { change } from '../../state/current.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { WoodField } from './wood-field.tsx';
 
@@ -40,23 +41,16 @@ export function LeafFields({ design }: { readonly design: Design }) {
         return (
           <details key={match.name} open>
             <summary>{match.name}</summary>
-            <label class="choice">
-              {said.arrangement}
-              <select
-                value={match.arrangement}
-                onChange={(event) =>
-                  change(said.arrangement, [
-                    { path: ['wood', 'bookmatch', at, 'arrangement'], to: event.currentTarget.value },
-                  ])
-                }
-              >
-                {Object.entries(said.arrangements).map(([name, label]) => (
-                  <option key={name} value={name}>
-                    {label}
-                  </option>
-                ))}
-              </select>
-            </label>
+            <Choice
+              label={said.arrangement}
+              options={choicesOf(said.arrangements)}
+              chosen={match.arrangement}
+              onChoose={(arrangement) =>
+                change(said.arrangement, [
+                  { path: ['wood', 'bookmatch', at, 'arrangement'], to: arrangement },
+                ])
+              }
+            />
             {plan === undefined ? null : (
               <>
                 <WoodField label={said.rough} path={['resaw', index, 'rough']} value={plan.rough} />

@@ -1,0 +1,15 @@
+/** The study of proportions. */
+export const study = {
+  help: 'The same design across the range of one or two figures. Click one to take it.',
+  across: 'Across',
+  down: 'Down',
+  none: 'nothing',
+  figure: 'Figure',
+  from: 'From',
+  to: 'To',
+  steps: 'How many',
+  sound: 'sound',
+  value: (label: string, figure: string) => `${label} ${figure}`,
+  take: (name: string, told: string) => `Take ${name}: ${told}`,
+  taken: (figures: string) => `${figures} taken from the study`,
+} as const;
