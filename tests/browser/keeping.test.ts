@@ -1,129 +1,105 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { beginDesign, fieldOf, type OpenedApp, openApp, settled } from './support/app.ts';
-
-const PATIENCE = 240_000;
-
-let app: OpenedApp;
-beforeAll(async () => {
-  app = await openApp();
-}, PATIENCE);
-afterAll(() => app.close());
+import { expect } from 'vitest';
+import { beginDesign, fieldOf, settled, test } from './support/app.ts';
 
 async function type(page: Page, label: string, text: string): Promise<void> {
   await fieldOf(page, label).fill(text);
   await fieldOf(page, label).press('Enter');
 }
 
-const shows = (page: Page, label: string) =>
-  expect.poll(() => fieldOf(page, label).inputValue(), { timeout: 60_000 });
+const shows = (page: Page, label: string) => expect.poll(() => fieldOf(page, label).inputValue());
 
-test(
-  'a page that is killed loses nothing: the last change and the whole of undo are there again',
-  async () => {
-    const { page, context } = await app.visitor();
-    await beginDesign(page, app.address, 'Splayed leg');
-    await type(page, 'Overall height', '700 mm');
-    await type(page, 'Overall height', '705 mm');
-    await type(page, 'Overall height', '27 3/4 in');
-    // As a crash of the tab does it: no handler of the page runs any more.
-    const session = await context.newCDPSession(page);
-    const killed = page.waitForEvent('crash');
-    session.send('Page.crash').catch(() => undefined);
-    await killed;
-    const again = await context.newPage();
-    await again.goto(app.address);
-    await shows(again, 'Overall height').toBe('27 3/4 in');
-    const undo = again.getByRole('button', { name: 'Undo' });
-    await undo.click();
-    await shows(again, 'Overall height').toBe('705 mm');
-    await undo.click();
-    await undo.click();
-    expect(await undo.isDisabled()).toBe(true);
-    await again.reload();
-    // What was taken back can be made again, after a reload as well.
-    await again.getByRole('button', { name: 'Redo' }).click();
-    await shows(again, 'Overall height').toBe('700 mm');
-    await context.close();
-  },
-  PATIENCE,
-);
+test('a page that is killed loses nothing: the last change and the whole of undo are there again', async ({
+  app,
+}) => {
+  const { page, context } = await app.visitor();
+  await beginDesign(page, app.address, 'Splayed leg');
+  await type(page, 'Overall height', '700 mm');
+  await type(page, 'Overall height', '705 mm');
+  await type(page, 'Overall height', '27 3/4 in');
+  // As a crash of the tab does it: no handler of the page runs any more.
+  const session = await context.newCDPSession(page);
+  const killed = page.waitForEvent('crash');
+  session.send('Page.crash').catch(() => undefined);
+  await killed;
+  const again = await context.newPage();
+  await again.goto(app.address);
+  await shows(again, 'Overall height').toBe('27 3/4 in');
+  const undo = again.getByRole('button', { name: 'Undo' });
+  await undo.click();
+  await shows(again, 'Overall height').toBe('705 mm');
+  await undo.click();
+  await undo.click();
+  expect(await undo.isDisabled()).toBe(true);
+  await again.reload();
+  // What was taken back can be made again, after a reload as well.
+  await again.getByRole('button', { name: 'Redo' }).click();
+  await shows(again, 'Overall height').toBe('700 mm');
+  await context.close();
+});
 
-test(
-  'two tabs on one design keep the changes of both, and each sees those of the other',
-  async () => {
-    const { page: one, context, troubles } = await app.visitor();
-    await beginDesign(one, app.address, 'Splayed leg');
-    const other = await context.newPage();
-    await other.goto(app.address);
-    await other.locator('.board .scene').waitFor();
-    await type(one, 'Overall height', '702 mm');
-    await shows(other, 'Overall height').toBe('702 mm');
-    // At the same moment.
-    await fieldOf(one, 'Overall height').fill('703 mm');
-    await fieldOf(other, 'Splay').fill('9°');
-    await Promise.all([
-      fieldOf(one, 'Overall height').press('Enter'),
-      fieldOf(other, 'Splay').press('Enter'),
-    ]);
-    for (const page of [one, other]) {
-      await shows(page, 'Overall height').toBe('703 mm');
-      await shows(page, 'Splay').toBe('9°');
-    }
-    await other.getByRole('button', { name: 'Undo' }).click();
-    await other.getByRole('button', { name: 'Undo' }).click();
-    await shows(one, 'Overall height').toBe('702 mm');
-    expect(await fieldOf(one, 'Splay').inputValue()).not.toBe('9°');
-    expect(troubles).toEqual([]);
-    await context.close();
-  },
-  PATIENCE,
-);
+test('two tabs on one design keep the changes of both, and each sees those of the other', async ({ app }) => {
+  const { page: one, context, troubles } = await app.visitor();
+  await beginDesign(one, app.address, 'Splayed leg');
+  const other = await context.newPage();
+  await other.goto(app.address);
+  await other.locator('.board .scene').waitFor();
+  await type(one, 'Overall height', '702 mm');
+  await shows(other, 'Overall height').toBe('702 mm');
+  // At the same moment.
+  await fieldOf(one, 'Overall height').fill('703 mm');
+  await fieldOf(other, 'Splay').fill('9°');
+  await Promise.all([fieldOf(one, 'Overall height').press('Enter'), fieldOf(other, 'Splay').press('Enter')]);
+  for (const page of [one, other]) {
+    await shows(page, 'Overall height').toBe('703 mm');
+    await shows(page, 'Splay').toBe('9°');
+  }
+  await other.getByRole('button', { name: 'Undo' }).click();
+  await other.getByRole('button', { name: 'Undo' }).click();
+  await shows(one, 'Overall height').toBe('702 mm');
+  expect(await fieldOf(one, 'Splay').inputValue()).not.toBe('9°');
+  expect(troubles).toEqual([]);
+  await context.close();
+});
 
-test(
-  'where the browser has no room left the page says so, goes on, and keeps what waited once there is room',
-  async () => {
-    const { page, context } = await app.visitor();
-    await beginDesign(page, app.address, 'Splayed leg');
-    await settled(page);
-    // As the browser refuses it, and only this: every write to the log.
-    await page.evaluate(() => {
-      const add = IDBObjectStore.prototype.add;
-      Object.assign(globalThis, { restore: () => Object.assign(IDBObjectStore.prototype, { add }) });
-      IDBObjectStore.prototype.add = () => {
-        throw new DOMException('no room', 'QuotaExceededError');
-      };
-    });
-    await type(page, 'Overall height', '711 mm');
-    await page.getByRole('alert').getByText('no room left').waitFor();
-    await type(page, 'Overall height', '712 mm');
-    await shows(page, 'Overall height').toBe('712 mm');
-    await page.evaluate(() => (globalThis as unknown as { restore: () => void }).restore());
-    await page.getByRole('button', { name: 'Try again' }).click();
-    await page.getByRole('alert').waitFor({ state: 'detached' });
-    await page.reload();
-    await shows(page, 'Overall height').toBe('712 mm');
-    await page.getByRole('button', { name: 'Undo' }).click();
-    await shows(page, 'Overall height').toBe('711 mm');
-    await context.close();
-  },
-  PATIENCE,
-);
+test('where the browser has no room left the page says so, goes on, and keeps what waited once there is room', async ({
+  app,
+}) => {
+  const { page, context } = await app.visitor();
+  await beginDesign(page, app.address, 'Splayed leg');
+  await settled(page);
+  // As the browser refuses it, and only this: every write to the log.
+  await page.evaluate(() => {
+    const add = IDBObjectStore.prototype.add;
+    Object.assign(globalThis, { restore: () => Object.assign(IDBObjectStore.prototype, { add }) });
+    IDBObjectStore.prototype.add = () => {
+      throw new DOMException('no room', 'QuotaExceededError');
+    };
+  });
+  await type(page, 'Overall height', '711 mm');
+  await page.getByRole('alert').getByText('no room left').waitFor();
+  await type(page, 'Overall height', '712 mm');
+  await shows(page, 'Overall height').toBe('712 mm');
+  await page.evaluate(() => (globalThis as unknown as { restore: () => void }).restore());
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await page.getByRole('alert').waitFor({ state: 'detached' });
+  await page.reload();
+  await shows(page, 'Overall height').toBe('712 mm');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await shows(page, 'Overall height').toBe('711 mm');
+  await context.close();
+});
 
-test(
-  'once opened it works without a network: another form is begun, drawn and kept',
-  async () => {
-    const { page, context } = await app.visitor();
-    await page.goto(app.address);
-    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await context.setOffline(true);
-    await page.reload();
-    await beginDesign(page, app.address, 'Knee leg');
-    await type(page, 'Overall height', '720 mm');
-    await settled(page);
-    await page.reload();
-    await shows(page, 'Overall height').toBe('720 mm');
-    await context.close();
-  },
-  PATIENCE,
-);
+test('once opened it works without a network: another form is begun, drawn and kept', async ({ app }) => {
+  const { page, context } = await app.visitor();
+  await page.goto(app.address);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+  await context.setOffline(true);
+  await page.reload();
+  await beginDesign(page, app.address, 'Knee leg');
+  await type(page, 'Overall height', '720 mm');
+  await settled(page);
+  await page.reload();
+  await shows(page, 'Overall height').toBe('720 mm');
+  await context.close();
+});

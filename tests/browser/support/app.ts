@@ -7,7 +7,12 @@ import {
   chromium,
   type Page,
 } from 'playwright-core';
+import { test as bare, vi } from 'vitest';
 import { serveApp } from '../../../src/cli/app/serve-app.ts';
+
+/** How long a test of the browser may take where others run beside it, ms. */
+export const PATIENCE = 300_000;
+vi.setConfig({ testTimeout: PATIENCE, hookTimeout: PATIENCE });
 
 /** Where Debian and its kin put Chromium; CHROMIUM names another. */
 const PLACES = [
@@ -79,6 +84,19 @@ export async function openApp(): Promise<OpenedApp> {
     },
   };
 }
+
+/** A test with the app before it, opened once for all tests of a file. */
+export const test = bare.extend<{ readonly app: OpenedApp }>({
+  app: [
+    // biome-ignore lint/correctness/noEmptyPattern: a fixture names what it needs in a pattern, this one nothing
+    async ({}, use) => {
+      const app = await openApp();
+      await use(app);
+      await app.close();
+    },
+    { scope: 'file' },
+  ],
+});
 
 /** Opens the app and begins a design of a form by its title; comes back once its drawing is there. */
 export async function beginDesign(page: Page, address: string, title: string): Promise<void> {
