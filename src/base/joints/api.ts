@@ -1,5 +1,5 @@
 import type { Finding } from '../../core/index.ts';
-import type { Frame, Region, Vec } from '../../geometry/index.ts';
+import type { Frame, Region, Vec, Vec3 } from '../../geometry/index.ts';
 import type { DowelSize, LooseTenonSize, WoodScrew } from '../../materials/index.ts';
 import type { JointKind } from '../../sketch/index.ts';
 import type { Contact } from '../contact/api.ts';
@@ -12,6 +12,8 @@ export interface Measure {
   /** What of the work it runs to. */
   readonly to: 'centre' | 'near side' | 'far side';
   readonly value: number;
+  /** Unit, in the part's frame: which way it is measured, from there towards the work. */
+  readonly away: Vec3;
 }
 
 /** Cut square into a face of a part: a mortise, or the hole for a dowel. */

@@ -8,9 +8,11 @@ import {
   nearestOnEdges,
   pointToFrame,
   pointToWorld,
+  scale3,
   subtract,
   unit,
   type Vec,
+  type Vec3,
 } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
 import type { PartFace } from '../contact/api.ts';
@@ -54,16 +56,17 @@ function reachOf(own: Frame, size: Box, along: Frame['x']): number {
 function fromFaceSide(face: PartFace, own: Frame, size: Box): readonly Measure[] {
   // The face's y axis climbs to the face side, at a slant where the end is bevelled.
   const value = -own.origin.z / face.own.y.z;
-  return three({ from: 'face side' }, value, reachOf(own, size, face.own.y));
+  return three({ from: 'face side', away: scale3(face.own.y, -1) }, value, reachOf(own, size, face.own.y));
 }
 
 function fromFaceEdge(part: PlacedPart, side: 'face' | 'back', own: Frame, size: Box): readonly Measure[] {
   const { edge, from, to } = faceEdgeOf(part, side);
   const along = unit(subtract(to, from));
   const across = { x: along.y, y: -along.x, z: 0 };
-  const value = Math.abs(dot(subtract(own.origin, from), across));
+  const off = dot(subtract(own.origin, from), across);
+  const away = scale3(across, off < 0 ? -1 : 1);
   const named = edge === undefined ? {} : { edge };
-  return three({ from: 'face edge', ...named }, value, reachOf(own, size, across));
+  return three({ from: 'face edge', ...named, away }, Math.abs(off), reachOf(own, size, across));
 }
 
 function onFace(part: PlacedPart, face: PartFace, own: Frame, size: Box): readonly Measure[] {
@@ -73,14 +76,12 @@ function onFace(part: PlacedPart, face: PartFace, own: Frame, size: Box): readon
   const edges = part[side].flatMap(({ outer }) => outer.edges).filter(({ tag }) => tag.id !== edge);
   // The blank's edge does not reach the part's own ends everywhere: what lies beyond the work counts.
   const seen = (at: Vec): Vec => (edge === undefined ? { x: own.origin.x, y: at.y } : at);
+  const onwards = { ...along, z: 0 };
   const ends = [
-    { at: from, value: dot(subtract(own.origin, from), along) },
-    { at: to, value: dot(subtract(to, own.origin), along) },
-  ].map(({ at, value }) => ({ value, next: nextTo(edges, seen(at)) }));
-  return [
-    ...fromFaceEdge(part, side, own, size),
-    ...fromBetterEnd(ends, reachOf(own, size, { ...along, z: 0 })),
-  ];
+    { at: from, value: dot(subtract(own.origin, from), along), away: onwards },
+    { at: to, value: dot(subtract(to, own.origin), along), away: scale3(onwards, -1) },
+  ].map(({ at, ...end }) => ({ ...end, next: nextTo(edges, seen(at)) }));
+  return [...fromFaceEdge(part, side, own, size), ...fromBetterEnd(ends, reachOf(own, size, onwards))];
 }
 
 function fromEndOfWall(part: PlacedPart, face: PartFace, own: Frame, size: Box): readonly Measure[] {
@@ -91,8 +92,8 @@ function fromEndOfWall(part: PlacedPart, face: PartFace, own: Frame, size: Box):
     .filter(({ tag }) => !face.edges.includes(tag.id));
   const place = (x: number): Vec => pointToWorld(face.own, { x, y: 0, z: 0 });
   const ends = [
-    { value: at.x - minX, next: nextTo(others, place(minX)) },
-    { value: maxX - at.x, next: nextTo(others, place(maxX)) },
+    { value: at.x - minX, away: face.own.x, next: nextTo(others, place(minX)) },
+    { value: maxX - at.x, away: scale3(face.own.x, -1), next: nextTo(others, place(maxX)) },
   ];
   return fromBetterEnd(ends, reachOf(own, size, face.own.x));
 }
@@ -100,12 +101,16 @@ function fromEndOfWall(part: PlacedPart, face: PartFace, own: Frame, size: Box):
 const nextTo = (edges: readonly Edge[], at: Vec): Edge | undefined =>
   edges.length === 0 ? undefined : edges[nearestOnEdges(edges, at).index];
 
-function fromBetterEnd(
-  ends: readonly { readonly value: number; readonly next: Edge | undefined }[],
-  reach: number,
-): readonly Measure[] {
-  const isSawn = (end: (typeof ends)[number]): boolean => end.next?.tag.role === 'sawn';
+interface End {
+  readonly value: number;
+  readonly away: Vec3;
+  readonly next: Edge | undefined;
+}
+
+function fromBetterEnd(ends: readonly End[], reach: number): readonly Measure[] {
+  const isSawn = (end: End): boolean => end.next?.tag.role === 'sawn';
   const [best] = ends.toSorted((p, q) => Number(isSawn(q)) - Number(isSawn(p)) || p.value - q.value);
-  const edge = best!.next?.tag.id;
-  return three({ from: 'end', ...(edge === undefined ? {} : { edge }) }, best!.value, reach);
+  const { value, away, next } = best!;
+  const edge = next?.tag.id;
+  return three({ from: 'end', ...(edge === undefined ? {} : { edge }), away }, value, reach);
 }

@@ -30,7 +30,12 @@ export function mirrorWork(work: JointWork): JointWork {
     case 'mortise':
     case 'hole':
     case 'tenon':
-      return { ...work, own: flipFrame(work.own), outline: flipRegion(work.outline) };
+      return {
+        ...work,
+        own: flipFrame(work.own),
+        outline: flipRegion(work.outline),
+        measures: work.measures.map((measure) => ({ ...measure, away: flip(measure.away) })),
+      };
     case 'pocket':
       return {
         ...work,

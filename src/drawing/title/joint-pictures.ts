@@ -1,5 +1,6 @@
 import type { JointWork, PlacedPart } from '../../base/index.ts';
 import {
+  angleOf,
   boundsOfRegions,
   cross3,
   dot3,
@@ -7,6 +8,7 @@ import {
   pointToFrame,
   scale3,
   subtract3,
+  unit,
   unit3,
   type Vec,
   type Vec3,
@@ -53,7 +55,7 @@ export function jointPictures(
     const own = marked.filter((each) => each.face === face);
     const camera = cameraOnto(own[0]!);
     const view = viewOfParts(wood, camera, { tolerance: 0.05 });
-    const dimensions = own.flatMap((each) => dimensionsOf(each, camera, view));
+    const dimensions = own.flatMap((each) => dimensionsOf(each, camera));
     return {
       name: `${label}, ${faceOf(face)}`,
       view,
@@ -74,49 +76,34 @@ function cameraOnto({ kind, own }: Marked): Camera {
   return { origin: OWN.origin, x: cross3(y, z), y, z };
 }
 
-function dimensionsOf(work: Marked, camera: Camera, view: View): readonly Dimension[] {
+function dimensionsOf(work: Marked, camera: Camera): readonly Dimension[] {
   const centre = pointToFrame(camera, work.own.origin);
   const references = [...new Set(work.measures.map(({ from }) => from))];
   return references.flatMap((from) => {
     const own = work.measures.filter((each) => each.from === from);
-    return along(from, own, centre, camera, view, work.kind === 'hole');
+    return along(own, centre, camera, work.kind === 'hole');
   });
 }
 
-/** From one reference face to the sides of the work, measured in the direction in which that face lies. */
-function along(
-  from: Measures[number]['from'],
-  measures: Measures,
-  centre: Vec,
-  camera: Camera,
-  { box }: View,
-  isHole: boolean,
-): readonly Dimension[] {
-  const middle = measures.find(({ to }) => to === 'centre')!.value;
-  // In the picture what is square to the reference runs along one of its own axes.
-  const towards: Vec3 = { 'face side': OWN.z, 'face edge': OWN.x, end: OWN.y }[from];
-  const isUpright = Math.abs(dot3(towards, camera.y)) > Math.abs(dot3(towards, camera.x));
-  const [low, high] = isUpright
-    ? [centre.y - box.minY, box.maxY - centre.y]
-    : [centre.x - box.minX, box.maxX - centre.x];
-  const sense =
-    from === 'face side'
-      ? Math.sign(dot3(towards, isUpright ? camera.y : camera.x))
-      : Math.abs(low - middle) < Math.abs(high - middle)
-        ? -1
-        : 1;
-  const at = (value: number): Vec => {
-    const off = sense * (middle - value);
-    return isUpright ? { x: centre.x, y: centre.y + off } : { x: centre.x + off, y: centre.y };
-  };
+/** From one reference face to the sides of the work, measured the way that its measures are. */
+function along(measures: Measures, centre: Vec3, camera: Camera, isHole: boolean): readonly Dimension[] {
+  const [{ from, away }] = measures as readonly [Measures[number]];
+  const { value: middle } = measures.find(({ to }) => to === 'centre')!;
+  const seen: Vec = { x: dot3(away, camera.x), y: dot3(away, camera.y) };
+  // Seen at a slant where the face is: the figures stay, only the way counts.
+  const way = unit(seen);
+  const at = (value: number): Vec => ({
+    x: centre.x + way.x * (value - middle),
+    y: centre.y + way.y * (value - middle),
+  });
   const wanted = measures.filter(({ to }) => (isHole ? to === 'centre' : to !== 'centre'));
   return wanted.map(({ to, value }) => ({
     kind: 'length',
     name: `${to} from the ${from}`,
     from: at(0),
     to: at(value),
-    along: isUpright ? Math.PI / 2 : 0,
-    side: isUpright ? 'left' : 'below',
+    along: angleOf(way),
+    side: Math.abs(way.y) > Math.abs(way.x) ? 'left' : 'below',
   }));
 }
 
