@@ -5,7 +5,7 @@ import type { Paper, SheetGrid } from './api.ts';
 import { type Content, contentOf, readsBetterTurned } from './grid/content.ts';
 import { fewestSheets, type Placing, type TurnSource } from './grid/fewest.ts';
 import { roughCount, type Tile } from './grid/forced.ts';
-import { turnContent } from './grid/pieces.ts';
+import { turnerOf } from './grid/pieces.ts';
 import { isBetter, type Preference, preferredShift } from './grid/prefer.ts';
 import { keepOffAt } from './grid/score.ts';
 import { straightTurns } from './grid/straight-turns.ts';
@@ -80,12 +80,11 @@ function sourceOf(content: Content): TurnSource {
   // A quarter turn must be the very number that favourites name.
   even[even.length / 2] = Math.PI / 2;
   const turns = [...new Set([...even, ...straightTurns(content)])].sort((a, b) => a - b);
-  const longest = longestOf(content);
   return {
     turns,
     reach: content.reach,
-    at: remembered((turn) => turnContent(content, turn)),
-    someAt: remembered((turn) => turnContent(longest, turn)),
+    at: remembered(turnerOf(content)),
+    someAt: remembered(turnerOf(longestOf(content))),
   };
 }
 

@@ -77,10 +77,10 @@ export function fewestSheets(
     const shiftY = (low + high) / 2;
     const shiftSlack = (high - low) / 2;
     const some = source.someAt(middleTurn);
-    effort.spent += some.pieces.length;
+    effort.spent += some.count;
     if (leastForced(forcedCounts(some, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
     const content = source.at(middleTurn);
-    effort.spent += content.pieces.length;
+    effort.spent += content.count;
     if (leastForced(forcedCounts(content, tile, shiftY, turnSlack, turnSlack + shiftSlack)) > most) continue;
     if (turnSlack + shiftSlack <= CLOSE) {
       if (isTooFew(content, tile, { shiftY, turnSlack, shiftSlack }, { most, effort })) continue;
@@ -111,7 +111,7 @@ function isTooFew(
   if (2 * grown.halfX >= tile.stepX || 2 * grown.halfY >= tile.stepY) return false;
   const ranges = forcedCounts(content, grown, shiftY, 0, 0).filter((range) => range.count <= most);
   const bands = bandsAt(content, grown, shiftY);
-  effort.spent += LOOKS * content.pieces.length;
+  effort.spent += LOOKS * content.count;
   for (const { middle } of runsBetween(criticalShifts(bands, grown), tile.stepX)) {
     if (!isIn(ranges, middle, most)) continue;
     if (effort.spent > MOST_WORK) return false;
@@ -199,10 +199,10 @@ export function* placingsAt(
   effort: Effort = { spent: 0 },
 ): Generator<{ from: number; to: number; shiftX: number; cells: Cell[] }> {
   const ranges = forcedCounts(content, tile, shiftY, 0, 0).filter((range) => range.count <= most());
-  effort.spent += content.pieces.length;
+  effort.spent += content.count;
   if (ranges.length === 0) return;
   const bands = bandsAt(content, tile, shiftY);
-  effort.spent += LOOKS * content.pieces.length;
+  effort.spent += LOOKS * content.count;
   for (const { from, to, middle: shiftX } of runsBetween(criticalShifts(bands, tile), tile.stepX)) {
     if (!isIn(ranges, shiftX, most())) continue;
     const { cells } = sheetsAt(bands, tile, shiftX, most(), effort);

@@ -1,56 +1,99 @@
-import { type Arc, type Box, type Edge, pointAt, sweepOf, transformEdge } from '../../geometry/index.ts';
+import { type Arc, type Box, pointAt, sweepOf, transformEdge } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
 
 /**
- * A part of a line or arc on which x and y each only rise or only fall, so that the part of it between two heights
- * spans exactly from the x at the one to the x at the other.
+ * The content of a pattern, turned about its centre, which is then the origin: parts of lines and arcs on which x and y each only rise or
+ * only fall, so that what of one lies between two heights spans exactly from the x at the one to the x at the other. Numbers in a row, since the
+ * search for the fewest sheets goes through them a million times.
  */
-interface Piece {
+export interface TurnedContent {
+  readonly count: number;
+  /** Of each piece its least and greatest height, and the x there, mm. */
+  readonly ends: Float64Array;
+  /** Of each piece the circle that it lies on; none where it is straight. */
+  readonly circles: readonly (Circle | undefined)[];
+  readonly box: Box;
+}
+
+/** A circle and which half of it a piece lies on: 1 right, −1 left. */
+interface Circle {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly side: 1 | -1;
+}
+
+interface ArcPiece {
   readonly low: number;
   readonly high: number;
   readonly xLow: number;
   readonly xHigh: number;
-  /** The circle it lies on and which half of it (1 right, −1 left); a straight piece has none. */
-  readonly circle?: {
-    readonly x: number;
-    readonly y: number;
-    readonly radius: number;
-    readonly side: 1 | -1;
+  readonly circle: Circle;
+}
+
+/** Numbers that each piece has in `ends`. */
+const STRIDE = 4;
+
+export const turnContent = (content: Content, turn: number): TurnedContent => turnerOf(content)(turn);
+
+/** Turns the content by any angle, rad: what is the same at all turns is made ready once. */
+export function turnerOf({ edges, centre }: Content): (turn: number) => TurnedContent {
+  const drawn = Float64Array.from(edges.flatMap(({ from, to }) => [from.x, from.y, to.x, to.y]));
+  const arcs = edges.flatMap((edge, at) => (edge.kind === 'arc' ? [{ edge, at }] : []));
+  return (turn) => {
+    const c = Math.cos(turn);
+    const s = Math.sin(turn);
+    const shift = { x: -(c * centre.x - s * centre.y), y: -(s * centre.x + c * centre.y) };
+    const by = { turn, scale: 1, mirrored: false, shift };
+    const bent = arcs.map(({ edge, at }) => ({ at, pieces: piecesOfArc(transformEdge(edge, by) as Arc) }));
+    const count = bent.reduce((sum, { pieces }) => sum + pieces.length - 1, edges.length);
+    const ends = new Float64Array(STRIDE * count);
+    const circles: (Circle | undefined)[] = [];
+    let line = 0;
+    let to = 0;
+    const addLines = (before: number): void => {
+      for (; line < before; line++) {
+        const from = STRIDE * line;
+        const ax = c * drawn[from]! - s * drawn[from + 1]! + shift.x;
+        const ay = s * drawn[from]! + c * drawn[from + 1]! + shift.y;
+        const bx = c * drawn[from + 2]! - s * drawn[from + 3]! + shift.x;
+        const by = s * drawn[from + 2]! + c * drawn[from + 3]! + shift.y;
+        const rises = ay <= by;
+        ends[to++] = rises ? ay : by;
+        ends[to++] = rises ? by : ay;
+        ends[to++] = rises ? ax : bx;
+        ends[to++] = rises ? bx : ax;
+        circles.push(undefined);
+      }
+    };
+    for (const { at, pieces } of bent) {
+      addLines(at);
+      line++;
+      for (const { low, high, xLow, xHigh, circle } of pieces) {
+        ends[to++] = low;
+        ends[to++] = high;
+        ends[to++] = xLow;
+        ends[to++] = xHigh;
+        circles.push(circle);
+      }
+    }
+    addLines(edges.length);
+    return { count, ends, circles, box: boxOf(ends) };
   };
 }
 
-/** The content of a pattern, turned about its centre, which is then the origin. */
-export interface TurnedContent {
-  readonly pieces: readonly Piece[];
-  readonly box: Box;
+function boxOf(ends: Float64Array): Box {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let at = 0; at < ends.length; at += STRIDE) {
+    minY = Math.min(minY, ends[at]!);
+    maxY = Math.max(maxY, ends[at + 1]!);
+    minX = Math.min(minX, ends[at + 2]!, ends[at + 3]!);
+    maxX = Math.max(maxX, ends[at + 2]!, ends[at + 3]!);
+  }
+  return { minX, minY, maxX, maxY };
 }
 
-export function turnContent(content: Content, turn: number): TurnedContent {
-  const { centre } = content;
-  const c = Math.cos(turn);
-  const s = Math.sin(turn);
-  const by = {
-    turn,
-    scale: 1,
-    mirrored: false,
-    shift: { x: -(c * centre.x - s * centre.y), y: -(s * centre.x + c * centre.y) },
-  };
-  const pieces = content.edges.flatMap((edge) => piecesOf(transformEdge(edge, by)));
-  const box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
-  for (const piece of pieces) {
-    box.minX = Math.min(box.minX, piece.xLow, piece.xHigh);
-    box.maxX = Math.max(box.maxX, piece.xLow, piece.xHigh);
-    box.minY = Math.min(box.minY, piece.low);
-    box.maxY = Math.max(box.maxY, piece.high);
-  }
-  return { pieces, box };
-}
-
-function piecesOf(edge: Edge): Piece[] {
-  if (edge.kind === 'line') {
-    const [a, b] = edge.from.y <= edge.to.y ? [edge.from, edge.to] : [edge.to, edge.from];
-    return [{ low: a.y, high: b.y, xLow: a.x, xHigh: b.x }];
-  }
+function piecesOfArc(edge: Arc): ArcPiece[] {
   const stops = [0, ...quarterPointsOf(edge), 1];
   return stops.slice(1).map((stop, i) => pieceOfArc(edge, stops[i]!, stop));
 }
@@ -68,7 +111,7 @@ function quarterPointsOf(edge: Arc): number[] {
   return shares.sort((a, b) => a - b);
 }
 
-function pieceOfArc(edge: Arc, from: number, to: number): Piece {
+function pieceOfArc(edge: Arc, from: number, to: number): ArcPiece {
   const ends = [pointAt(edge, from), pointAt(edge, to)] as const;
   const [a, b] = ends[0].y <= ends[1].y ? ends : [ends[1], ends[0]];
   const middle = pointAt(edge, (from + to) / 2);
@@ -77,12 +120,13 @@ function pieceOfArc(edge: Arc, from: number, to: number): Piece {
   return { low: a.y, high: b.y, xLow: a.x, xHigh: b.x, circle: { x: centre.x, y: centre.y, radius, side } };
 }
 
-function xAt(piece: Piece, y: number): number {
-  if (y <= piece.low) return piece.xLow;
-  if (y >= piece.high) return piece.xHigh;
-  const { circle } = piece;
+/** The x of a piece at a height between its ends, mm. */
+function xAt({ ends, circles }: TurnedContent, piece: number, y: number): number {
+  const circle = circles[piece];
   if (circle === undefined) {
-    return piece.xLow + ((y - piece.low) / (piece.high - piece.low)) * (piece.xHigh - piece.xLow);
+    const at = STRIDE * piece;
+    const [low, high, xLow, xHigh] = [ends[at]!, ends[at + 1]!, ends[at + 2]!, ends[at + 3]!];
+    return xLow + ((y - low) / (high - low)) * (xHigh - xLow);
   }
   const rise = y - circle.y;
   return circle.x + circle.side * Math.sqrt(Math.max(0, circle.radius * circle.radius - rise * rise));
@@ -93,25 +137,36 @@ function xAt(piece: Piece, y: number): number {
  * `gap` apart are joined. A level line on the border of the band is outside it.
  */
 export function spansBetween(content: TurnedContent, low: number, high: number, gap: number): number[] {
-  const found: [number, number][] = [];
-  for (const piece of content.pieces) {
-    if (piece.high <= low || piece.low >= high) continue;
-    const isLevel = piece.high === piece.low;
-    const a = isLevel ? piece.xLow : xAt(piece, low);
-    const b = isLevel ? piece.xHigh : xAt(piece, high);
-    found.push(a < b ? [a, b] : [b, a]);
-  }
-  found.sort((a, b) => a[0] - b[0]);
   const spans: number[] = [];
-  for (const [from, to] of found) {
-    const last = spans.length - 1;
-    if (last > 0 && from - spans[last]! < gap) spans[last] = Math.max(spans[last]!, to);
-    else spans.push(from, to);
+  const { count, ends } = content;
+  for (let piece = 0; piece < count; piece++) {
+    const from = ends[STRIDE * piece]!;
+    const to = ends[STRIDE * piece + 1]!;
+    if (to <= low || from >= high) continue;
+    const a = low <= from ? ends[STRIDE * piece + 2]! : xAt(content, piece, low);
+    const b = high >= to ? ends[STRIDE * piece + 3]! : xAt(content, piece, high);
+    if (a < b) addSpan(spans, a, b, gap);
+    else addSpan(spans, b, a, gap);
   }
   return spans;
 }
 
+/** Puts one more span among those that there are: with all that lie less than `gap` from it they become one. */
+function addSpan(spans: number[], from: number, to: number, gap: number): void {
+  let first = 0;
+  while (first < spans.length && from - spans[first + 1]! >= gap) first += 2;
+  let after = first;
+  while (after < spans.length && spans[after]! - to < gap) after += 2;
+  if (after === first) {
+    spans.splice(first, 0, from, to);
+    return;
+  }
+  spans[first] = Math.min(spans[first]!, from);
+  spans[first + 1] = Math.max(spans[after - 1]!, to);
+  if (after > first + 2) spans.splice(first + 2, after - first - 2);
+}
+
 /** Heights at which a piece begins or ends: where a band's content can change its kind. */
-export function criticalHeights(content: TurnedContent): number[] {
-  return [...new Set(content.pieces.flatMap((piece) => [piece.low, piece.high]))];
+export function criticalHeights({ ends }: TurnedContent): number[] {
+  return [...new Set(ends.filter((_, at) => at % STRIDE < 2))];
 }
