@@ -13,8 +13,10 @@ export { type GridChange, isGridPinned, moveGrid, searchGrid } from './grid-by-h
 export { designAfterPull } from './handles/design-after-pull.ts';
 export { type HeldHandle, holdHandle } from './handles/hold-handle.ts';
 export { pullHeld, settleHeld } from './handles/pull-held.ts';
-export { figuresOfDesign } from './lay/figures-of-design.ts';
+export { figureSets } from './lay/figure-sets.ts';
+export { type FigureOnPiece, figuresOfDesign } from './lay/figures-of-design.ts';
 export { type DesignLayout, layDesign, layoutOfDesign } from './lay/lay-design.ts';
+export { typedPlacement } from './lay/typed-placements.ts';
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
 export { readLink } from './link/read-link.ts';
@@ -58,6 +60,7 @@ export {
 } from './study/study-grid.ts';
 export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
 export { guideFor, unnamedPaper, usualPaper, usualTooling, usualUnits } from './usual.ts';
+export { usualKnownPoints } from './usual-known-points.ts';
 export { usualWorkshop } from './usual-workshop.ts';
 export type { Workshop } from './workshop-schema.ts';
 export { writeDesign, writeWorkshop } from './write-design.ts';

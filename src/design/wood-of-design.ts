@@ -6,14 +6,17 @@ import { parseAngle } from '../measure/index.ts';
 import { lengthWords } from '../routing/index.ts';
 import {
   checkLeaves,
+  compose,
   type InsertPlan,
   insertFindings,
   insertPlan,
+  inverse,
   type LeafMap,
   layAt,
   leafMap,
   leavesByHand,
   type MatchDrift,
+  type MovedOnBoard,
   type MovingPart,
   matchDrift,
   movementOfParts,
@@ -131,7 +134,7 @@ function matchOf(
   typed: TypedMatch,
   stack: ResawStack,
   built: BuiltBase,
-  placed: ReadonlyMap<string, Similarity>,
+  { placed, moved }: PatternsOnBoards,
 ): ComputedMatch {
   const { name, arrangement, boards = [], parts, centre = 'near', leaves } = typed;
   const pieces = piecesOfBase(
@@ -139,48 +142,53 @@ function matchOf(
     parts.map(({ part }) => part),
   );
   const match = { name, arrangement, boards, parts, centre };
-  const planned = leafMap(match, pieces, stack.plan.leaves, placed);
+  const planned = leafMap(match, pieces, stack.plan.leaves, placed, moved);
   const map = leaves === undefined ? planned : leavesByHand(planned, leaves);
   return { map, stack, drift: matchDrift(map, stack) };
 }
 
-/** From the plane of each part's pattern to the board's, where the design places it: the first placement counts. */
-function placementsOf(design: Design, { made }: BuiltBase): Result<ReadonlyMap<string, Similarity>> {
+interface PatternsOnBoards {
+  /** From the plane of each part's pattern to the board's, where the design places it: the first placement counts. */
+  readonly placed: ReadonlyMap<string, Similarity>;
+  /** From there to where it lies on another board. */
+  readonly moved: MovedOnBoard;
+}
+
+function placementsOf(design: Design, { made }: BuiltBase): Result<PatternsOnBoards> {
   const reader = measureReader(design.units.length);
   const placed = new Map<string, Similarity>();
+  const onBoards = new Map<string, Similarity>();
+  const keyOf = (part: string, board: string): string => JSON.stringify([part, board]);
   const range = { least: 0, most: 20_000 };
   for (const [at, typed] of (design.wood?.placements ?? []).entries()) {
-    const own = made.find(({ name }) => name === typed.part);
-    if (own === undefined || placed.has(typed.part)) continue;
+    const { part, board, pieces = [], mirrored = false } = typed;
+    const own = made.find(({ name }) => name === part);
+    if (own === undefined || onBoards.has(keyOf(part, board))) continue;
     const angle = parseAngle(String(typed.turned ?? 0));
     const { region, grain } = own.sketch;
-    const lying = {
-      id: typed.part,
-      board: typed.board,
-      at: {
-        x: reader.length(typed.x, `wood.placements.${at}.x`, range),
-        y: reader.length(typed.y, `wood.placements.${at}.y`, range),
-      },
-      turned: angle.ok ? angle.value : 0,
-      mirrored: typed.mirrored ?? false,
-    };
-    const pieces = typed.pieces ?? [];
-    placed.set(
-      typed.part,
-      layAt(
-        {
-          id: typed.part,
-          part: typed.part,
-          pieces,
-          region,
-          blank: region,
-          grain,
-          face: 'either',
-          boards: [],
-        },
-        lying,
-      ).toBoard,
-    );
+    const x = reader.length(typed.x, `wood.placements.${at}.x`, range);
+    const y = reader.length(typed.y, `wood.placements.${at}.y`, range);
+    const toLay = {
+      id: part,
+      part,
+      pieces,
+      region,
+      blank: region,
+      grain,
+      face: 'either',
+      boards: [],
+    } as const;
+    const lying = { id: part, board, at: { x, y }, turned: angle.ok ? angle.value : 0, mirrored };
+    const { toBoard } = layAt(toLay, lying);
+    onBoards.set(keyOf(part, board), toBoard);
+    if (!placed.has(part)) placed.set(part, toBoard);
   }
-  return reader.problems.length > 0 ? fail(...reader.problems) : ok(placed);
+  if (reader.problems.length > 0) return fail(...reader.problems);
+  const moved: MovedOnBoard = (part, board) => {
+    const [first, there] = [placed.get(part), onBoards.get(keyOf(part, board))];
+    return first === undefined || there === undefined || first === there
+      ? undefined
+      : compose(there, inverse(first));
+  };
+  return ok({ placed, moved });
 }

@@ -34,6 +34,8 @@ export { sketchedPartPicture } from './title/sketched-part-picture.ts';
 export { CAMERAS } from './view/cameras.ts';
 export { boardDrawing } from './wood/board-drawing.ts';
 export { drillingPatterns } from './wood/drilling-pattern.ts';
+export { affineOf, facesInView, loopsOf, type SeenFace } from './wood/faces-in-view.ts';
+export { type FigureSet, type FigureSheet, figureSheet } from './wood/figure-sheet.ts';
 export { leafMapDrawing } from './wood/leaf-map-drawing.ts';
 export { patchPattern } from './wood/patch-pattern.ts';
 export { resawDrawing } from './wood/resaw-drawing.ts';

@@ -29,6 +29,7 @@ export { offsetRegions } from './offset/offset-regions.ts';
 export { closeRegions, openRegions } from './offset/open-close.ts';
 export type { PointPair, Projection, ProjectionFound } from './projective/api.ts';
 export { invertProjection, projectTwice } from './projective/matrix.ts';
+export { matrix2d } from './projective/matrix-2d.ts';
 export { matrix3d } from './projective/matrix-3d.ts';
 export { project } from './projective/project.ts';
 export { projectionFromPoints } from './projective/projection-from-points.ts';

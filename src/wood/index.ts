@@ -1,4 +1,4 @@
-export { accountOf, type BoardAccount, type LayAccount } from './boards/account.ts';
+export { accountOf, accountOfBoard, type BoardAccount, type LayAccount } from './boards/account.ts';
 export type {
   Board,
   Defect,
@@ -13,6 +13,8 @@ export type {
 export { checkLaid } from './boards/check-laid.ts';
 export { largestRectangle } from './boards/largest-rectangle.ts';
 export { layAt } from './boards/lay-at.ts';
+export { type LyingMove, moveLying } from './boards/move-lying.ts';
+export { movedOnBoard } from './boards/moved-on-board.ts';
 export { offcutsOf } from './boards/offcuts.ts';
 export { priceOf } from './boards/price-of.ts';
 export { boardFeet, volumeOf } from './boards/volume.ts';
@@ -25,7 +27,8 @@ export type {
   MatchedFrame,
 } from './bookmatch/api.ts';
 export { checkLeaves } from './bookmatch/check-leaves.ts';
-export { leafMap } from './bookmatch/leaf-map.ts';
+export { framesOf } from './bookmatch/frames-of.ts';
+export { leafMap, type MovedOnBoard } from './bookmatch/leaf-map.ts';
 export { type LeafByHand, leavesByHand } from './bookmatch/leaves-by-hand.ts';
 export {
   depthOfShow,
@@ -35,6 +38,7 @@ export {
   RING_SLOPES,
 } from './bookmatch/match-drift.ts';
 export { piecesOfBase } from './bookmatch/pieces-of-base.ts';
+export { compose, inverse } from './bookmatch/similarity.ts';
 export type {
   CarriedFigure,
   Photograph,
@@ -42,13 +46,20 @@ export type {
   Picture,
   TruePhotograph,
 } from './figure/api.ts';
+export {
+  type BoardPicturePlan,
+  boardPicturePlan,
+  type PixelBox,
+  photographedBox,
+} from './figure/board-picture.ts';
 export { carriedFigure } from './figure/carried-figure.ts';
+export { type FacedMesh, facesOfMesh } from './figure/faces-of-mesh.ts';
 export { halvedPicture, picturePyramid } from './figure/halved-picture.ts';
 export { photographFor } from './figure/photograph-for.ts';
 export { pieceOnBoard } from './figure/piece-on-board.ts';
 export { resamplePicture } from './figure/resample-picture.ts';
-export { tileLevels } from './figure/tile-plan.ts';
-export { tilesInView } from './figure/tiles-in-view.ts';
+export { TILE, tileLevels } from './figure/tile-plan.ts';
+export { type TileInView, tilesInView } from './figure/tiles-in-view.ts';
 export { truePhotograph } from './figure/true-photograph.ts';
 export type { Insert, InsertPlan, InsertRow } from './inserts/api.ts';
 export { insertFindings } from './inserts/insert-findings.ts';

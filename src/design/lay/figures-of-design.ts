@@ -20,6 +20,10 @@ export interface FigureOnPiece {
   readonly piece: string;
   readonly face: LeafFace;
   readonly board: string;
+  /** What lies on the board for it, by its identity in the layout; absent where nothing is placed yet. */
+  readonly lying?: string;
+  /** From the piece's own plane to the board's. */
+  readonly toBoard: Similarity;
   /** Its region is the whole face, in the piece's own plane. */
   readonly figure: CarriedFigure;
 }
@@ -45,7 +49,7 @@ export function figuresOfDesign(computed: Computed, layout: DesignLayout): Desig
   const ofBoard = (name: string): readonly TruePhotograph[] =>
     photographs.flatMap(({ board, laid }) => (board === name && !('kind' in laid) ? [laid] : []));
   return {
-    figures: [...leafFigures(computed, ofBoard), ...solidFigures(computed, layout, ofBoard)],
+    figures: [...leafFigures(computed, layout, ofBoard), ...solidFigures(computed, layout, ofBoard)],
     faults: photographs.flatMap(({ board, file, laid }) =>
       'kind' in laid ? [{ board, file, fault: laid }] : [],
     ),
@@ -54,13 +58,18 @@ export function figuresOfDesign(computed: Computed, layout: DesignLayout): Desig
 
 type ByBoard = (name: string) => readonly TruePhotograph[];
 
-function leafFigures({ wood }: Computed, ofBoard: ByBoard): readonly FigureOnPiece[] {
+function leafFigures({ wood }: Computed, layout: DesignLayout, ofBoard: ByBoard): readonly FigureOnPiece[] {
   return (wood?.matches ?? []).flatMap(({ map, stack }) =>
     map.places.flatMap(({ board, leaf, piece, face, shows, toBoard }) => {
       if (board === undefined) return [];
       const photograph = photographFor(ofBoard(board), shows, { at: leaf, of: stack.plan.leaves });
       const own = map.pieces.find(({ id }) => id === piece)!;
-      return figuresOn(photograph, own.region, toBoard, { piece, face, board });
+      const lying = layout.lying.find(
+        ({ id, board: on }) =>
+          on === board && layout.toLay.some((each) => each.id === id && each.part === own.part),
+      );
+      const named = lying === undefined ? {} : { lying: lying.id };
+      return figuresOn(photograph, own.region, { piece, face, board, toBoard, ...named });
     }),
   );
 }
@@ -83,7 +92,8 @@ function solidFigures(computed: Computed, layout: DesignLayout, ofBoard: ByBoard
       // What is drawn with its face side down shows the board's lower face there, and its upper one on its back.
       const shows = toBoard.mirrored === (face === 'back') ? 'upper' : 'lower';
       const photograph = photographFor(ofBoard(lying.board), shows);
-      return figuresOn(photograph, piece.region, toBoard, { piece: piece.id, face, board: lying.board });
+      const on = { piece: piece.id, face, board: lying.board, lying: lying.id, toBoard };
+      return figuresOn(photograph, piece.region, on);
     });
   });
 }
@@ -91,9 +101,8 @@ function solidFigures(computed: Computed, layout: DesignLayout, ofBoard: ByBoard
 function figuresOn(
   photograph: TruePhotograph | undefined,
   regions: readonly Region[],
-  toBoard: Similarity,
   on: Omit<FigureOnPiece, 'figure'>,
 ): readonly FigureOnPiece[] {
   if (photograph === undefined) return [];
-  return regions.map((region) => ({ ...on, figure: carriedFigure(photograph, region, toBoard) }));
+  return regions.map((region) => ({ ...on, figure: carriedFigure(photograph, region, on.toBoard) }));
 }

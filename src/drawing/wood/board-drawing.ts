@@ -51,6 +51,8 @@ export interface BoardDrawing {
   readonly scene: Scene;
   /** As lettered: `1:10`. */
   readonly scale: string;
+  /** mm on paper per mm of board; the board's near left corner lies at the origin. */
+  readonly factor: number;
 }
 
 /**
@@ -83,7 +85,7 @@ export function boardDrawing(account: BoardAccount, options: BoardDrawingOptions
     textMark(title, vec(0, corner.y + 14), { height: LETTERS, weight: 'semibold', role: 'dimension' }),
   ]);
   const marks = drawing.marks();
-  return { scene: { marks, box: boundsOfMarks(marks) }, scale: name };
+  return { scene: { marks, box: boundsOfMarks(marks) }, scale: name, factor: scale };
 }
 
 function outlineOf(

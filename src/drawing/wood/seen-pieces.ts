@@ -2,6 +2,7 @@ import {
   type Box,
   dot3,
   type Edge,
+  type Projection,
   pointAt,
   pointToWorld,
   type Vec,
@@ -9,6 +10,7 @@ import {
   vec,
 } from '../../geometry/index.ts';
 import type { LeafMap, LeafPiece, LeafPlace, MatchedFrame } from '../../wood/index.ts';
+import { affineOf } from './faces-in-view.ts';
 
 /** Places looked at along a curved edge. */
 const CHORDS = 24;
@@ -19,10 +21,16 @@ export interface SeenPiece {
   /** As seen, mm of the world: x to the right, y up. */
   readonly outline: readonly Vec[];
   readonly head: Vec;
+  /** From the piece's own plane, at the face that is seen. */
+  readonly toSeen: Projection;
 }
 
 /** The pieces of a frame as one sees them who faces their face sides, or their backs. */
-export function outlinesOf(map: LeafMap, frame: MatchedFrame, face: LeafPlace['face']): readonly SeenPiece[] {
+export function outlinesOf(
+  map: Pick<LeafMap, 'pieces'>,
+  frame: Pick<MatchedFrame, 'pieces'>,
+  face: LeafPlace['face'],
+): readonly SeenPiece[] {
   const own = frame.pieces.map((id) => map.pieces.find((each) => each.id === id)!);
   const way = own.reduce((sum, { frame: { z } }) => ({ x: sum.x + z.x, y: sum.y + z.y }), { x: 0, y: 0 });
   const length = Math.hypot(way.x, way.y);
@@ -41,6 +49,7 @@ export function outlinesOf(map: LeafMap, frame: MatchedFrame, face: LeafPlace['f
     const tip = seen(pointToWorld(piece.frame, { ...piece.head, z }));
     return {
       piece,
+      toSeen: affineOf((p) => seen(pointToWorld(piece.frame, { ...p, z }))),
       outline: edges.flatMap((edge) =>
         pointsOf(edge).map((p) => seen(pointToWorld(piece.frame, { ...p, z }))),
       ),

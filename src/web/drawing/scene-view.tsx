@@ -42,13 +42,15 @@ export interface SceneViewProps {
   readonly onZoom?: (times: number) => void;
   /** More SVG, in the scene's units, y down; given px per unit, so that it can keep its size on the screen. */
   readonly children?: (zoom: number, screen: OnScreen) => ComponentChildren;
+  /** HTML under the drawing, which fills it. */
+  readonly under?: (screen: OnScreen) => ComponentChildren;
   /** HTML over the drawing, placed in px from its upper left corner. */
   readonly overlay?: (screen: OnScreen) => ComponentChildren;
 }
 
 /** A scene of the engine as SVG: zoomed, moved, and asked what is where. It takes all the room that it is given. */
 export function SceneView(props: SceneViewProps) {
-  const { scene, label, scale = 1, selected, onHover, onPick, onZoom, children, overlay } = props;
+  const { scene, label, scale = 1, selected, onHover, onPick, onZoom, children, under, overlay } = props;
   const svg = useRef<SVGSVGElement>(null);
   const { view, whole, size, zoom, fit, isWhole, wasMoved, handlers } = useViewport(svg, {
     box: boxOver(scene.box, scale),
@@ -59,6 +61,7 @@ export function SceneView(props: SceneViewProps) {
   const screen = screenOf(shown, size, svg);
   return (
     <div class="scene">
+      {under?.(screen)}
       <svg
         ref={svg}
         role="group"

@@ -24,6 +24,7 @@ import {
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import { toCreasedNormals } from 'three/addons/utils/BufferGeometryUtils.js';
 import type { MeshesInHand } from '../engine/answers/meshes.ts';
+import { createTextures, type FigureInSpace } from './figure-textures.ts';
 
 /** What a part of the space is called under the pointer. */
 export interface SpaceHit {
@@ -33,6 +34,8 @@ export interface SpaceHit {
 
 export interface SpaceScene {
   readonly show: (meshes: MeshesInHand, chosen: string | undefined) => void;
+  /** The figure that faces carry, over what is shown. */
+  readonly carry: (figures: readonly FigureInSpace[]) => void;
   readonly resize: () => void;
   /** Takes the colours of the page anew. */
   readonly recolour: () => void;
@@ -43,6 +46,11 @@ export interface SpaceScene {
   readonly hitAt: (clientX: number, clientY: number) => SpaceHit | undefined;
   readonly dispose: () => void;
 }
+
+/** Groups of a part's triangles, and so its materials. */
+const OTHER = 0;
+const FACE = 1;
+const BACK = 2;
 
 /** Edges where faces meet at more than this are drawn, degrees; flatter ones are of a curve. */
 const CREASE = 20;
@@ -68,6 +76,8 @@ export function openSpace(canvas: HTMLCanvasElement): SpaceScene {
   const base = new Group();
   scene.add(base);
   let shown: MeshesInHand | undefined;
+  let carried: readonly FigureInSpace[] = [];
+  const textures = createTextures();
   let chosenPart: string | undefined;
   let colours = readColours(canvas);
   let asked = false;
@@ -92,15 +102,45 @@ export function openSpace(canvas: HTMLCanvasElement): SpaceScene {
     for (const part of shown.parts) {
       const raw = new BufferGeometry();
       raw.setAttribute('position', new BufferAttribute(part.positions, 3));
+      raw.setAttribute('uv', new BufferAttribute(part.plane, 2));
       raw.setIndex(new BufferAttribute(part.triangles, 1));
+      const { other, face, back } = part.counts;
+      raw.addGroup(0, 3 * other, OTHER);
+      raw.addGroup(3 * other, 3 * face, FACE);
+      raw.addGroup(3 * (other + face), 3 * back, BACK);
       const geometry = toCreasedNormals(raw, (CREASE * Math.PI) / 180);
       raw.dispose();
-      const mesh = new Mesh(geometry, part.name === chosenPart ? picked : wood);
-      mesh.userData = { name: part.name, mark: part.mark };
+      const plain = part.name === chosenPart ? picked : wood;
+      const mesh = new Mesh(geometry, [plain, plain, plain]);
+      mesh.userData = { part: part.part, plain };
+      Object.assign(mesh.userData, { name: part.name, mark: part.mark });
       base.add(mesh, new LineSegments(new EdgesGeometry(geometry, CREASE), line));
     }
     base.add(topLines(shown.top, faint), floorGrid(shown.top, colours.faint));
+    dress();
     draw();
+  };
+
+  /** Each face with the figure that it carries, or as plain wood. */
+  const dress = (): void => {
+    for (const each of base.children) {
+      if (!(each instanceof Mesh) || each.userData.part === undefined) continue;
+      const { part, plain, mark } = each.userData as {
+        part: string;
+        plain: Material;
+        name: string;
+        mark: string;
+      };
+      const materials = each.material as Material[];
+      for (const [at, face] of [
+        [FACE, 'face'],
+        [BACK, 'back'],
+      ] as const) {
+        const own = carried.find((figure) => figure.piece === part && figure.face === face);
+        if (materials[at] !== plain) materials[at]?.dispose();
+        materials[at] = own === undefined ? plain : textures.materialOf(own, `${part} ${mark} ${face}`);
+      }
+    }
   };
 
   const reset = (): void => {
@@ -128,6 +168,12 @@ export function openSpace(canvas: HTMLCanvasElement): SpaceScene {
       chosenPart = chosen;
       rebuild();
       if (first) reset();
+    },
+    carry: (figures) => {
+      carried = figures;
+      textures.keep(figures.map(({ picture }) => picture));
+      dress();
+      draw();
     },
     resize: () => {
       const { clientWidth, clientHeight } = canvas.parentElement!;
@@ -170,6 +216,7 @@ export function openSpace(canvas: HTMLCanvasElement): SpaceScene {
     },
     dispose: () => {
       empty(base);
+      textures.keep([]);
       controls.dispose();
       renderer.dispose();
     },

@@ -5,6 +5,7 @@ import { theme } from '../state/theme.ts';
 import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
 import { openSpace, type SpaceScene } from './space-scene.ts';
+import { useSpaceFigures } from './use-space-figures.ts';
 
 /** Degrees that an arrow key turns the base, and how much a key zooms. */
 const TURN = 10;
@@ -48,6 +49,8 @@ export function SpaceView() {
   useEffect(() => {
     if (meshes !== undefined) space.current?.show(meshes, chosen);
   }, [meshes, chosen, missing]);
+  const figures = useSpaceFigures();
+  useEffect(() => space.current?.carry(figures), [figures, meshes, missing]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
     const deed = KEYS[event.key];

@@ -3,6 +3,7 @@ import type { Design } from '../../design/index.ts';
 import { engineDo } from '../engine/engine.ts';
 import { readChanges } from '../store/change-log.ts';
 import type { StoredDesign } from '../store/database.ts';
+import { copyPhotographs } from '../store/photographs.ts';
 import { listDesigns, relistDesign, storeDesign, storedDesign } from '../store/stored-designs.ts';
 import { onTabNews, tellTabs } from '../store/tabs.ts';
 import { readThing, writeThing } from '../store/things.ts';
@@ -70,7 +71,8 @@ export async function beginFrom(form: string, name: string, unit: 'mm' | 'in'): 
 /** Another design that begins where this one is; it has a history of its own. */
 export async function copyDesign(stored: StoredDesign): Promise<void> {
   const now = await asItIs(stored);
-  await storeDesign({ ...now, name: words.designs.copyOf(now.name) }, stored.thumbnail);
+  const copy = await storeDesign({ ...now, name: words.designs.copyOf(now.name) }, stored.thumbnail);
+  await copyPhotographs(stored.id, copy.id);
   await listChanged();
 }
 

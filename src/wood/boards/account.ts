@@ -58,7 +58,8 @@ export function accountOf(
   };
 }
 
-function accountOfBoard(
+/** The account of one board, whether anything lies on it or not. */
+export function accountOfBoard(
   board: Board,
   laid: readonly Laid[],
   rules: Pick<LayRules, 'between' | 'allowed'>,

@@ -11,6 +11,7 @@ import type {
 } from './api.ts';
 import { framesOf, middleOf } from './frames-of.ts';
 import { innerOf, layPieces, onBoard, turnedOver } from './lay-pieces.ts';
+import { compose } from './similarity.ts';
 
 /** A leaf that is wanted: on which face of which piece, and where that lies on the board. */
 interface Slot {
@@ -27,13 +28,15 @@ interface Slot {
  * neighbours, the upper one showing its lower face and the lower one its upper face. `radial` gives leaves in turn to the pieces as they
  * follow one another round the base. `slip` turns no leaf over: the figure repeats. Faces come first, then backs.
  *
- * `leaves` is how many each board gives. `placed`: where the patterns lie on the board, by part. What finds no leaf has no board.
+ * `leaves` is how many each board gives. `placed`: where the patterns lie on the board, by part; `moved`: what takes that place to the one on another
+ * board, where the pattern lies elsewhere. What finds no leaf has no board.
  */
 export function leafMap(
   match: Bookmatch,
   pieces: readonly LeafPiece[],
   leaves: number,
   placed: ReadonlyMap<string, Similarity> = new Map(),
+  moved: MovedOnBoard = () => undefined,
 ): LeafMap {
   const own = pieces.filter(({ part }) => match.parts.some((each) => each.part === part));
   const frames = framesOf(own);
@@ -46,45 +49,45 @@ export function leafMap(
     });
   const order = match.arrangement === 'radial' ? [roundTheBase(own)] : frames.map((each) => each.pieces);
   const groups = (['face', 'back'] as const).flatMap((face) => order.map((ids) => slotsOf(ids, face)));
+  const deal: Deal = (slot, board, leaf) => {
+    const by = board === undefined ? undefined : moved(slot.piece.part, board);
+    const there = by === undefined ? slot : { ...slot, toBoard: compose(by, slot.toBoard) };
+    return placeOf(there, board, leaf, frames);
+  };
   const places =
     match.arrangement === 'book'
-      ? inPairs(match, groups, leaves, frames)
-      : inTurn(match, groups.flat(), leaves, frames);
+      ? inPairs(match, groups, leaves, deal)
+      : inTurn(match, groups.flat(), leaves, deal);
   return { match, pieces: own, frames, places };
 }
+
+/** From where the pattern of a part lies on its first board to where it lies on another, in the plane of both. */
+export type MovedOnBoard = (part: string, board: string) => Similarity | undefined;
+
+type Deal = (slot: Slot, board: string | undefined, leaf: number) => LeafPlace;
 
 /** The leaves of each group are neighbours in one board: what would be parted goes to the next one. */
 function inPairs(
   match: Bookmatch,
   groups: readonly (readonly Slot[])[],
   leaves: number,
-  frames: readonly MatchedFrame[],
+  deal: Deal,
 ): readonly LeafPlace[] {
   let [board, next] = [0, 1];
   return groups.flatMap((group) => {
     if (next + group.length - 1 > leaves) [board, next] = [board + 1, 1];
     // Their faces meet in the board: the upper leaf shows its lower face.
     const ordered = group.toSorted((a, b) => Number(shownBy(a) === 'upper') - Number(shownBy(b) === 'upper'));
-    return ordered.map((slot) => placeOf(slot, boardNamed(match, board), next++, frames));
+    return ordered.map((slot) => deal(slot, boardNamed(match, board), next++));
   });
 }
 
-function inTurn(
-  match: Bookmatch,
-  slots: readonly Slot[],
-  leaves: number,
-  frames: readonly MatchedFrame[],
-): readonly LeafPlace[] {
+function inTurn(match: Bookmatch, slots: readonly Slot[], leaves: number, deal: Deal): readonly LeafPlace[] {
   const [first] = slots;
   return slots.map((slot, at) => {
     const isOver = match.arrangement === 'slip' && shownBy(slot) !== shownBy(first!);
     const toBoard = isOver ? turnedOver(slot.piece, slot.toBoard) : slot.toBoard;
-    return placeOf(
-      { ...slot, toBoard },
-      boardNamed(match, Math.floor(at / leaves)),
-      (at % leaves) + 1,
-      frames,
-    );
+    return deal({ ...slot, toBoard }, boardNamed(match, Math.floor(at / leaves)), (at % leaves) + 1);
   });
 }
 

@@ -1,5 +1,6 @@
 import { book } from './book.ts';
 import { comb } from './comb.ts';
+import { figureSheetInHand, figures, figureView } from './figures.ts';
 import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
@@ -20,6 +21,9 @@ import { boards, woodChapters } from './wood.ts';
  */
 export const ANSWERS = {
   comb,
+  figures,
+  figureSheet: figureSheetInHand,
+  figureView,
   findings,
   form,
   handles,

@@ -1,9 +1,10 @@
 import { meshesOfBase, type PartMesh } from '../../../base/index.ts';
+import { type FacedMesh, facesOfMesh } from '../../../wood/index.ts';
 import { type Answering, madeOf } from './answering.ts';
 
 export interface MeshesInHand {
   /** `name` is that of the part as it is made; `mark` where it stands. */
-  readonly parts: readonly (PartMesh & { readonly name: string; readonly mark: string })[];
+  readonly parts: readonly (PartMesh & FacedMesh & { readonly name: string; readonly mark: string })[];
   /** The top that the base carries: mm, its underside at `under`. */
   readonly top: {
     readonly round: boolean;
@@ -24,10 +25,12 @@ export function meshes({ computed, solids }: Answering, _: undefined): MeshesInH
         members.map(({ part, mark }) => [part, { name, mark }] as const),
       ),
     );
+    const thick = new Map(built.base.parts.map(({ id, drawn }) => [id, drawn.thickness]));
     const { shape, length, width, thickness, level } = built.base.top;
     return {
       parts: meshesOfBase(solids, built).map((mesh) => ({
         ...mesh,
+        ...facesOfMesh(mesh, thick.get(mesh.part) ?? 0),
         ...(memberOf.get(mesh.part) ?? { name: mesh.part, mark: '' }),
       })),
       top: { round: shape === 'round', length, width, thickness, under: level },

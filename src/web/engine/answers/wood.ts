@@ -1,8 +1,10 @@
-import { layoutOfDesign, woodOfBook } from '../../../design/index.ts';
+import { type DesignLayout, woodOfBook } from '../../../design/index.ts';
 import { boardDrawing, type ScreenScene, sceneForScreen } from '../../../drawing/index.ts';
-import { formatLength } from '../../../measure/index.ts';
+import { formatLength, type LengthStyle } from '../../../measure/index.ts';
+import { accountOfBoard, type ToLay } from '../../../wood/index.ts';
 import { type Answering, madeOf } from './answering.ts';
 import { blockForScreen, type ScreenBlock } from './book.ts';
+import { layoutInHand } from './layout.ts';
 
 export interface WoodChapter {
   readonly title: string;
@@ -22,8 +24,10 @@ export function woodChapters({ computed }: Answering, _: undefined): readonly Wo
 /** A board with what lies on it. */
 export interface ScreenBoard {
   readonly name: string;
-  /** As lettered: `1:10`. */
-  readonly scale: string;
+  /** Of the scene, per mm of board; the board's near left corner lies at its origin. */
+  readonly factor: number;
+  readonly length: number;
+  readonly width: number;
   readonly scene: ScreenScene;
   readonly pieces: readonly string[];
   readonly yield: number;
@@ -38,30 +42,41 @@ export interface BoardsInHand {
   readonly boards: readonly ScreenBoard[];
   /** Boards that nothing lies on yet. */
   readonly untouched: readonly string[];
-  readonly unlaid: readonly {
-    readonly part: string;
-    readonly pieces: readonly string[];
-    readonly boards: number;
-  }[];
+  readonly unlaid: readonly ToLay[];
   readonly faults: readonly { readonly kind: string; readonly id: string; readonly board: string }[];
   readonly yield: number;
   readonly prices: readonly string[];
 }
 
+/** mm that a board takes: less than on paper, so that what is lettered in it is larger beside it. */
+const ROOM = 150;
+
 /** The boards of the design as they are laid now; nothing while they cannot be read. */
 export function boards({ computed }: Answering, _: undefined): BoardsInHand | undefined {
-  if (computed?.base === undefined) return undefined;
-  const laid = layoutOfDesign(computed);
-  if (!laid.ok) return undefined;
-  const { account, unlaid, faults, toLay, search } = laid.value;
-  const { lengths } = computed;
+  const layout = computed === undefined ? undefined : layoutInHand(computed);
+  if (computed === undefined || layout === undefined) return undefined;
+  return madeOf(layout, 'boards', () => boardsOf(layout, computed.lengths));
+}
+
+function boardsOf(layout: DesignLayout, lengths: LengthStyle): BoardsInHand {
+  const { account, unlaid, faults, toLay, search } = layout;
+  const accounts = layout.boards.map(
+    ({ board }) =>
+      account.boards.find((each) => each.board === board) ?? accountOfBoard(board, [], search.rules),
+  );
   return {
-    boards: account.boards.map((each) => {
-      const { scene, scale } = boardDrawing(each, { lengths, allowed: search.rules.allowed });
+    boards: accounts.map((each) => {
+      const { scene, factor } = boardDrawing(each, {
+        lengths,
+        allowed: search.rules.allowed,
+        room: ROOM,
+      });
       const { price, currency = '' } = each;
       return {
         name: each.board.name,
-        scale,
+        length: each.board.length,
+        width: each.board.width,
+        factor,
         scene: sceneForScreen(scene),
         pieces: each.laid.flatMap(({ toLay: own }) => own.pieces),
         yield: each.yield,
@@ -78,10 +93,7 @@ export function boards({ computed }: Answering, _: undefined): BoardsInHand | un
       };
     }),
     untouched: account.untouched,
-    unlaid: unlaid.map((id) => {
-      const { part, pieces, boards: may } = toLay.find((each) => each.id === id)!;
-      return { part, pieces, boards: may.length };
-    }),
+    unlaid: toLay.filter(({ id }) => unlaid.includes(id)),
     faults: faults.map(({ kind, id, board }) => ({ kind, id, board })),
     yield: account.yield,
     prices: account.prices.map(({ currency, amount }) => `${amount.toFixed(2)} ${currency}`.trim()),

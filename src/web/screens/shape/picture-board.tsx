@@ -1,10 +1,14 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { SceneView } from '../../drawing/scene-view.tsx';
+import type { FigureViewOptions } from '../../engine/answers/figures.ts';
 import type { PictureOptions, ScreenFigure } from '../../engine/answers/picture.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
+import { figureShown, hasPhotographs } from '../../figure/use-figures.ts';
+import { ViewFigures } from '../../figure/view-figures.tsx';
 import { hovered, selection } from '../../state/selection.ts';
 import { words } from '../../words/en.ts';
 import { CombChoice, CombMarks } from './comb-marks.tsx';
+import { FigureChoice } from './figure-choice.tsx';
 import { FigureEditor } from './figure-editor.tsx';
 import { FigureMarks } from './figure-marks.tsx';
 import { HandleMarks } from './handle-marks.tsx';
@@ -25,6 +29,15 @@ export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
   const [room, setRoom] = useState<PictureOptions['room']>();
   const [times, setTimes] = useState(1);
   const [edited, setEdited] = useState<string>();
+  const [piece, setPiece] = useState<string>();
+  const part = 'part' in of ? of.part : undefined;
+  const hasFigures = hasPhotographs();
+  const figureOf =
+    !hasFigures || !figureShown.value
+      ? undefined
+      : part === undefined || piece === undefined
+        ? of
+        : { part, piece };
   useLayoutEffect(() => {
     const measure = (): void => {
       const { width, height } = board.current!.getBoundingClientRect();
@@ -44,13 +57,22 @@ export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
       <div class="board-drawing">
         <div class="board-room" ref={board}>
           {room === undefined ? null : (
-            <Shown of={of} room={room} times={times} onZoom={setTimes} edited={edited} onEdit={setEdited} />
+            <Shown
+              of={of}
+              figureOf={figureOf}
+              room={room}
+              times={times}
+              onZoom={setTimes}
+              edited={edited}
+              onEdit={setEdited}
+            />
           )}
         </div>
       </div>
       <div class="board-foot">
         <Readout />
-        {'part' in of ? <CombChoice part={of.part} /> : null}
+        {part === undefined ? null : <CombChoice part={part} />}
+        {hasFigures ? <FigureChoice part={part} piece={piece} onPiece={setPiece} /> : null}
         <TitleBlock />
       </div>
     </div>
@@ -59,6 +81,8 @@ export function PictureBoard({ of }: { readonly of: PictureOptions['of'] }) {
 
 interface ShownProps {
   readonly of: PictureOptions['of'];
+  /** Whose figure of the wood is shown; nobody's where there is none. */
+  readonly figureOf: FigureViewOptions['of'] | undefined;
   readonly room: PictureOptions['room'];
   readonly times: number;
   readonly onZoom: (times: number) => void;
@@ -66,7 +90,7 @@ interface ShownProps {
   readonly onEdit: (name: string | undefined) => void;
 }
 
-function Shown({ of, room, times, onZoom, edited, onEdit }: ShownProps) {
+function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps) {
   const step = LARGER.findLast((each) => each <= times + 0.01) ?? 1;
   const letters = LETTERS * (Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 16);
   const asked = { width: Math.round(room.width * step), height: Math.round(room.height * step) };
@@ -91,6 +115,9 @@ function Shown({ of, room, times, onZoom, edited, onEdit }: ShownProps) {
         selection.value = hit ?? {};
         onEdit(undefined);
       }}
+      under={(screen) =>
+        figureOf === undefined ? null : <ViewFigures of={figureOf} screen={screen} scale={picture.scale} />
+      }
       overlay={(screen) => (
         <>
           {picture.left.length === 0 ? null : (

@@ -2,6 +2,7 @@ import type { Design } from '../../../design/index.ts';
 import { change } from '../../state/current.ts';
 import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
+import { PhotographFields } from './photograph-fields.tsx';
 import { WoodField } from './wood-field.tsx';
 
 type Board = NonNullable<NonNullable<Design['wood']>['boards']>[number];
@@ -44,6 +45,7 @@ export function BoardFields({ design }: { readonly design: Design }) {
             value={board.price?.amount}
             write={(text) => ({ per: 'piece', ...board.price, amount: Number(text.replace(',', '.')) || 0 })}
           />
+          {board.kind === 'sheet' ? null : <PhotographFields design={design} board={board} boardAt={at} />}
           <Button look="quiet" onClick={() => remove(board)}>
             {said.remove(board.name)}
           </Button>

@@ -1,20 +1,75 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Design } from '../../../design/index.ts';
-import { SceneLines } from '../../drawing/scene-lines.tsx';
+import type { ToLay } from '../../../wood/index.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
+import { useFigures } from '../../figure/use-figures.ts';
+import { layingPhotographs } from '../../photographs/board-pictures.ts';
 import { change } from '../../state/current.ts';
 import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
+import { BoardBench } from './board-bench.tsx';
+import { FigureSheetView } from './figure-sheet-view.tsx';
+import { marking } from './marking.ts';
+import { MarkingBoard } from './marking-board.tsx';
+import { hearMoved, setPlace } from './move-things.ts';
 
 const percent = (share: number): string => `${Math.round(100 * share)} %`;
+const said = words.wood;
 
-/** Every board with the parts that lie on it, to scale, and what it gives. */
+/** A board with what lies on it over its photograph, what it gives, and the figure that the pieces will carry. */
 export function BoardsView({ design }: { readonly design: Design }) {
   const boards = useAnswer('boards');
+  const figures = useFigures();
+  const [chosen, setChosen] = useState<string>();
+  useEffect(() => {
+    if (figures !== undefined) hearMoved(figures, design);
+  }, [figures, design]);
+  const named = design.wood?.boards ?? [];
+  if (named.length === 0) return <p class="waiting">{said.none}</p>;
+  const marked = marking.value;
+  if (marked !== undefined && named[marked.boardAt]?.photographs?.[marked.at] !== undefined) {
+    return <MarkingBoard key={`${marked.boardAt} ${marked.at}`} design={design} {...marked} />;
+  }
+  if (boards === undefined || figures === undefined) return <p class="waiting">{words.loading}</p>;
+  const shown = boards.boards.find(({ name }) => name === chosen) ?? boards.boards[0];
+  const things = figures.things.filter(({ lying }) => lying.board === shown?.name);
+  return (
+    <div class="boards-view">
+      <div class="boards-head">
+        <LayButtons design={design} />
+        <p class="sum">{[said.sum(percent(boards.yield)), ...boards.prices].join(' · ')}</p>
+        {layingPhotographs.value > 0 ? <p role="status">{said.photograph.making}</p> : null}
+        {boards.boards.length < 2 ? null : (
+          <fieldset class="choices board-choice">
+            <legend class="hidden-label">{said.boards}</legend>
+            {boards.boards.map(({ name }) => (
+              <label key={name}>
+                <input
+                  type="radio"
+                  name="board"
+                  checked={name === shown?.name}
+                  onChange={() => setChosen(name)}
+                />{' '}
+                {name}
+                {boards.untouched.includes(name) ? ` (${said.empty})` : ''}
+              </label>
+            ))}
+          </fieldset>
+        )}
+      </div>
+      {shown === undefined ? null : (
+        <BoardBench key={shown.name} board={shown} things={things} figures={figures} boards={named} />
+      )}
+      <Says boards={boards} shown={shown?.name} at={design.wood?.placements?.length ?? 0} />
+      <FigureSheetView figures={figures} />
+    </div>
+  );
+}
+
+function LayButtons({ design }: { readonly design: Design }) {
   const [busy, setBusy] = useState(false);
   const [says, setSays] = useState<readonly string[]>([]);
-  const said = words.wood;
   const lay = async (anew: boolean): Promise<void> => {
     setBusy(true);
     try {
@@ -25,9 +80,8 @@ export function BoardsView({ design }: { readonly design: Design }) {
       setBusy(false);
     }
   };
-  if ((design.wood?.boards ?? []).length === 0) return <p class="waiting">{said.none}</p>;
   return (
-    <div class="wood-chapter">
+    <>
       <div class="row">
         <Button look="main" disabled={busy} onClick={() => void lay(false)}>
           {said.lay}
@@ -46,50 +100,65 @@ export function BoardsView({ design }: { readonly design: Design }) {
           {message}
         </p>
       ))}
-      {boards === undefined ? null : (
-        <>
-          <p class="sum">{[said.sum(percent(boards.yield)), ...boards.prices].join(' · ')}</p>
-          {boards.unlaid.map(({ part, pieces, boards: may }) => (
-            <p key={`${part} ${pieces}`} class="problem">
-              {may === 0 ? said.noBoard(part, pieces.join(', ')) : said.unlaid(part, pieces.join(', '))}
-            </p>
-          ))}
-          {boards.faults.map(({ kind, id, board }) => (
-            <p key={`${kind} ${id}`} class="problem">
-              {said.fault(kind, id, board)}
-            </p>
-          ))}
-          {boards.boards.map((board) => {
-            const { x, y, width, height } = board.scene.box;
-            return (
-              <figure key={board.name} class="board-figure">
-                <div class="scene drawn-page">
-                  <svg
-                    role="img"
-                    aria-label={said.board(board.name, board.scale)}
-                    viewBox={`${x - 2} ${y - 2} ${width + 4} ${height + 4}`}
-                  >
-                    <SceneLines scene={board.scene} />
-                  </svg>
-                </div>
-                <figcaption>
-                  <strong>{said.board(board.name, board.scale)}</strong>{' '}
-                  {said.yields(
-                    percent(board.yield),
-                    board.boardFeet.toFixed(2),
-                    board.cubicMetres.toFixed(4),
-                  )}
-                  {board.price === undefined ? '' : ` · ${board.price}`}
-                  {board.offcuts.length === 0 ? '' : ` · ${said.offcuts(board.offcuts.join(', '))}`}
-                </figcaption>
-              </figure>
-            );
-          })}
-          {boards.untouched.length === 0 ? null : (
-            <p class="hint">{said.untouched(boards.untouched.join(', '))}</p>
-          )}
-        </>
-      )}
+    </>
+  );
+}
+
+interface SaysProps {
+  readonly boards: NonNullable<ReturnType<typeof useAnswer<'boards'>>>;
+  readonly shown: string | undefined;
+  /** How many placements there are. */
+  readonly at: number;
+}
+
+/** What has no place, and what is wrong with those that there are. */
+function Says({ boards, shown, at }: SaysProps) {
+  if (boards.unlaid.length + boards.faults.length === 0) return null;
+  return (
+    <div class="boards-says">
+      {boards.faults.map(({ kind, id, board }) => (
+        <p key={`${kind} ${id}`} class="problem">
+          {said.fault(kind, id, board)}
+        </p>
+      ))}
+      {groupedByPart(boards.unlaid).map(([first, ...others]) => {
+        const { id, part, boards: may, face } = first;
+        const names = [first, ...others].flatMap(({ pieces }) => pieces).join(', ');
+        const on = shown !== undefined && may.includes(shown) ? shown : may[0];
+        return (
+          <p key={id} class="problem">
+            {on === undefined ? said.noBoard(part, names) : said.unlaid(part, names)}{' '}
+            {on === undefined ? null : (
+              <Button
+                look="quiet"
+                onClick={() =>
+                  setPlace(at, first, {
+                    id,
+                    board: on,
+                    at: { x: 0, y: 0 },
+                    turned: 0,
+                    mirrored: face === 'down',
+                  })
+                }
+              >
+                {said.place.put(first.pieces.join(', '), on)}
+              </Button>
+            )}
+          </p>
+        );
+      })}
     </div>
   );
+}
+
+/** Things of one part that may come from the same boards are said together. */
+function groupedByPart(all: SaysProps['boards']['unlaid']): readonly (readonly [ToLay, ...ToLay[]])[] {
+  const groups = new Map<string, [ToLay, ...ToLay[]]>();
+  for (const each of all) {
+    const key = JSON.stringify([each.part, each.boards]);
+    const own = groups.get(key);
+    if (own === undefined) groups.set(key, [each]);
+    else own.push(each);
+  }
+  return [...groups.values()];
 }

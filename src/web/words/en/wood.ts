@@ -24,7 +24,7 @@ export const wood = {
   unlaid: (part: string, pieces: string) => `${part} (${pieces}) has no place.`,
   noBoard: (part: string, pieces: string) => `${part} (${pieces}): no board is thick enough and of its wood.`,
   fault: (kind: string, id: string, board: string) => `${id} on ${board}: ${kind.replaceAll('-', ' ')}`,
-  board: (name: string, scale: string) => `${name}, ${scale}`,
+  board: (name: string) => `Board ${name}`,
   yields: (percent: string, feet: string, metres: string) =>
     `${percent} used · ${feet} board feet · ${metres} m³`,
   offcuts: (sizes: string) => `Left: ${sizes}`,
@@ -75,15 +75,15 @@ export const wood = {
   place: {
     label: (part: string, pieces: string) => `${part} ${pieces}: move and turn on the board`,
     hint: 'Pull a part to where its figure is best; pull its round handle to turn it. Keys: arrows move (Shift 10 mm, Alt 0.1 mm), comma and full stop turn, h head to tail, t over.',
-    at: (what: string, { x, y }: { readonly x: number; readonly y: number }, degrees: number) =>
-      `${what}: ${x.toFixed(1)} mm along, ${y.toFixed(1)} mm across, ${degrees.toFixed(1)}°`,
+    at: (what: string, along: string, across: string, angle: string) =>
+      `${what}: ${along} along, ${across} across, ${angle}`,
     moved: (part: string) => `${part} moved on its board`,
     left: (part: string) => `${part} left to the search`,
     headToTail: 'Head to tail',
     over: 'Turn over',
     toBoard: (board: string) => `To ${board}`,
     unpin: 'Leave it to the search',
-    put: (board: string) => `Put it on ${board}`,
+    put: (piece: string, board: string) => `Put ${piece} on ${board}`,
   },
   figure: {
     title: 'What the pieces will carry',
