@@ -53,6 +53,7 @@ export { placeProblems } from './schema-problems.ts';
 export { openSession } from './session.ts';
 export { startDesign } from './start-design.ts';
 export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
+export { SMALL_SIDES, type SmallSide, smallPicture } from './study/small-picture.ts';
 export {
   type StudyAxis,
   studyAxes,

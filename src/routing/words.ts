@@ -11,12 +11,14 @@ export interface LengthWords {
 }
 
 /**
- * Words in the maker's unit. Millimetres have at most two decimals, none that are zero. Inches are fractions, down to 1/64;
+ * Words in the maker's unit. Millimetres have at most two decimals, none that are zero; from three
+ * inches on no more than the design prints. Inches are fractions, down to 1/64;
  * where none fits, as with a metric tool or the depth of wood left, the millimetres stand beside the nearest one.
  */
 export function lengthWords(style: LengthStyle = { unit: 'mm', decimals: 2 }): LengthWords {
   if (style.unit === 'mm') {
-    const length = (mm: number): string => `${trim(mm, 2)} mm`;
+    const length = (mm: number): string =>
+      `${trim(mm, Math.abs(mm) >= LONG ? Math.min(2, style.decimals) : 2)} mm`;
     return { length, about: length, area: (mm2) => `${trim(mm2, 2)} mm²` };
   }
   return {
@@ -38,7 +40,7 @@ function inches(mm: number, style: Exclude<LengthStyle, { unit: 'mm' }>): string
   return Math.abs(mm - near) < FITS ? fraction : `${fraction} (${trim(mm, 2)} mm)`;
 }
 
-/** mm: from here on the design's own fraction is exact enough. */
+/** mm: from here on the design's own decimals or fraction are exact enough. */
 const LONG = 3 * MM_PER.in;
 /** mm: half a thousandth of an inch. */
 const FITS = 0.0005 * MM_PER.in;

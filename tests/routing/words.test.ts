@@ -14,6 +14,9 @@ describe('lengths in findings', () => {
       '0 mm',
     ]);
     expect(area(2.5)).toBe('2.5 mm²');
+    // A long one is said as the design prints it, a gap as it is.
+    const { length: printed } = lengthWords({ unit: 'mm', decimals: 1 });
+    expect([592.524, 0.152].map(printed)).toEqual(['592.5 mm', '0.15 mm']);
   });
 
   test('in inches are fractions, with the millimetres where none fits, and the design’s own fraction when long', () => {

@@ -51,7 +51,7 @@ describe('a study of proportions', () => {
   it('says of each design what computing it says', () => {
     const { cells } = gridOf(leg, { parameter: 'head_width', from: 30, to: 64, count: 2 });
     for (const { design } of cells) {
-      const look = lookAtCell(design);
+      const look = lookAtCell(design, 'room');
       const whole = compute(design, { wanted: { patterns: [] } });
       if (!whole.ok) {
         expect(look).toEqual({ kind: 'unusable', why: whole.problems[0]!.message });
@@ -64,7 +64,7 @@ describe('a study of proportions', () => {
         findings: { stop: count('stop'), caution: count('caution'), note: count('note') },
       });
     }
-    expect(cells.map(({ design }) => lookAtCell(design).kind)).toEqual(['unusable', 'made']);
+    expect(cells.map(({ design }) => lookAtCell(design, 'room').kind)).toEqual(['unusable', 'made']);
   });
 
   it('offers every figure with a range round what it is', () => {

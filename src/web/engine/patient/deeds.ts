@@ -10,6 +10,7 @@ import {
   type WantedFigure,
 } from '../../../design/index.ts';
 import { keyOfFinding } from '../../state/key-of-finding.ts';
+import { formPicture } from './form-picture.ts';
 import { layBoards } from './lay-boards.ts';
 import { studyCell, studyChoices, studyWall } from './study.ts';
 
@@ -53,7 +54,7 @@ function cures(design: Design): Readonly<Record<string, FigureToSet>> {
 }
 
 /** What takes long and is not waited for. */
-export const PATIENT = { layBoards, drivers, solve, cures, studyChoices, studyWall, studyCell };
+export const PATIENT = { formPicture, layBoards, drivers, solve, cures, studyChoices, studyWall, studyCell };
 
 export type PatientDeed = keyof typeof PATIENT;
 export type PatientInput<D extends PatientDeed> = Parameters<(typeof PATIENT)[D]>[0];

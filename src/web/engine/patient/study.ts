@@ -3,6 +3,7 @@ import {
   type Design,
   lookAtCell,
   type Memo,
+  type SmallSide,
   type StudyAxis,
   type StudyLook,
   studyAxes,
@@ -46,12 +47,14 @@ export function studyWall({
 /** One design of the wall, looked at. */
 export function studyCell({
   design,
+  side,
   parameters,
 }: {
   readonly design: Design;
+  readonly side: SmallSide;
   readonly parameters: Readonly<Record<string, string | number>>;
 }): CellSeen {
-  const look = lookAtCell({ ...design, parameters: { ...design.parameters, ...parameters } }, memo);
+  const look = lookAtCell({ ...design, parameters: { ...design.parameters, ...parameters } }, side, memo);
   return look.kind === 'made' ? { ...look, scene: sceneForScreen(look.scene) } : look;
 }
 

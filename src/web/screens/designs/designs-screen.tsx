@@ -1,13 +1,9 @@
-import { useEffect, useState } from 'preact/hooks';
-import { engineDo } from '../../engine/engine.ts';
-import type { OutcomeOf } from '../../engine/protocol.ts';
-import { beginFrom, designs, notOpened, setDeleted } from '../../state/designs.ts';
-import { show } from '../../state/screen.ts';
+import { designs, notOpened, setDeleted } from '../../state/designs.ts';
 import { Button } from '../../ui/button.tsx';
-import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { DesignCard } from './design-card.tsx';
 import { FilesPanel } from './files-panel.tsx';
+import { FormList } from './form-list.tsx';
 import { LinkPanel } from './link-panel.tsx';
 import { PagePanel } from './page-panel.tsx';
 
@@ -46,50 +42,5 @@ export function DesignsScreen() {
       <LinkPanel />
       <PagePanel />
     </div>
-  );
-}
-
-/** The forms that come with the program, each a way to begin. */
-function FormList() {
-  const [forms, setForms] = useState<OutcomeOf<'listForms'>>([]);
-  const [unit, setUnit] = useState<'mm' | 'in'>('mm');
-  useEffect(() => {
-    void engineDo('listForms', undefined).then(setForms);
-  }, []);
-  const begin = async (form: string, title: string): Promise<void> => {
-    await beginFrom(form, title, unit);
-    show('shape');
-  };
-  const group = (title: string, isBase: boolean) => (
-    <>
-      <h3>{title}</h3>
-      <ul class="forms">
-        {forms
-          .filter((form) => form.isBase === isBase)
-          .map(({ name, title: label, about }) => (
-            <li key={name}>
-              <button type="button" onClick={() => void begin(name, label)}>
-                <strong>{label}</strong>
-                <span>{about}</span>
-              </button>
-            </li>
-          ))}
-      </ul>
-    </>
-  );
-  return (
-    <section aria-labelledby="begin">
-      <h2 id="begin">{said.begin}</h2>
-      <Choice
-        label={said.unit}
-        options={choicesOf(said.units)}
-        chosen={unit}
-        onChoose={setUnit}
-        look="inline"
-      />
-      {forms.length === 0 ? <p class="hint">{words.loading}</p> : null}
-      {forms.length === 0 ? null : group(said.bases, true)}
-      {forms.length === 0 ? null : group(said.parts, false)}
-    </section>
   );
 }

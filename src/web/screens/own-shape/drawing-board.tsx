@@ -71,6 +71,11 @@ export function DrawingBoard() {
                 <Mark key={`${corner.x} ${corner.y}`} at={corner} zoom={zoom} name={`${at + 1}`} />
               ))
             : null}
+          {photo === undefined && edges.closed.length + edges.open.length === 0 && now.start === undefined ? (
+            <text class="invites" x={BOARD.width / 2} y={-BOARD.height / 2} font-size={15 / zoom}>
+              {said.begin}
+            </text>
+          ) : null}
           {isMarking ? null : <DrawnLines now={now} edges={edges} zoom={zoom} pointer={pointer} />}
         </g>
       )}

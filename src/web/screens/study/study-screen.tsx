@@ -1,8 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { SmallSide } from '../../../design/index.ts';
 import type { PatientOutcome } from '../../engine/patient/deeds.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import { change, design } from '../../state/current.ts';
 import { show } from '../../state/screen.ts';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { AxisFields, type Choices, type Chosen } from './axis-fields.tsx';
 import { StudyTile } from './study-tile.tsx';
@@ -18,6 +20,7 @@ export function StudyScreen() {
   const [across, setAcross] = useState<Chosen>();
   const [down, setDown] = useState<Chosen>();
   const [wall, setWall] = useState<Wall>();
+  const [side, setSide] = useState<SmallSide>('room');
   const [problem, setProblem] = useState<string>();
   useEffect(() => {
     if (now === undefined) return;
@@ -74,6 +77,7 @@ export function StudyScreen() {
             none={said.none}
             onChange={setDown}
           />
+          <Choice label={said.seen} options={choicesOf(said.sides)} chosen={side} onChoose={setSide} />
         </div>
       )}
       {problem === undefined ? null : (
@@ -87,6 +91,7 @@ export function StudyScreen() {
             <StudyTile
               key={JSON.stringify(parameters)}
               design={now}
+              side={side}
               parameters={parameters}
               name={wall.scales
                 .map(({ label, values }, axis) => said.value(label, values[at[axis]!]!))

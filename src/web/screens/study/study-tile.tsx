@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Design } from '../../../design/index.ts';
+import type { Design, SmallSide } from '../../../design/index.ts';
 import type { PatientOutcome } from '../../engine/patient/deeds.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import { words } from '../../words/en.ts';
@@ -8,6 +8,7 @@ const said = words.study;
 
 interface StudyTileProps {
   readonly design: Design;
+  readonly side: SmallSide;
   readonly parameters: Readonly<Record<string, string | number>>;
   readonly name: string;
   /** The design is like this already. */
@@ -19,7 +20,7 @@ interface StudyTileProps {
 const AIR = 0.05;
 
 /** One small base of the wall; it is computed when it comes into sight. */
-export function StudyTile({ design, parameters, name, isNow, onTake }: StudyTileProps) {
+export function StudyTile({ design, side, parameters, name, isNow, onTake }: StudyTileProps) {
   const own = useRef<HTMLLIElement>(null);
   const [isSeen, setSeen] = useState(false);
   const [look, setLook] = useState<PatientOutcome<'studyCell'>>();
@@ -33,13 +34,13 @@ export function StudyTile({ design, parameters, name, isNow, onTake }: StudyTile
   useEffect(() => {
     if (!isSeen) return;
     let isLate = false;
-    void patientDo('studyCell', { design, parameters }).then((found) => {
+    void patientDo('studyCell', { design, side, parameters }).then((found) => {
       if (!isLate) setLook(found);
     });
     return () => {
       isLate = true;
     };
-  }, [isSeen, design]);
+  }, [isSeen, design, side]);
   const told =
     look === undefined ? words.reckoning : look.kind === 'made' ? findingWords(look.findings) : look.why;
   return (

@@ -16,6 +16,7 @@ export const ownShape = {
   markAgain: 'Mark the corners again',
   markHere: 'The photograph: mark the four corners of the sheet',
   drawHere: 'The drawing: click points of the outline',
+  begin: 'Click where the outline begins',
   svg: 'From a file',
   svgHelp: 'The largest closed outline of an SVG file, with its openings.',
   draw: 'Draw',

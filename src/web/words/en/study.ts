@@ -8,6 +8,8 @@ export const study = {
   from: 'From',
   to: 'To',
   steps: 'How many',
+  seen: 'Seen',
+  sides: { room: 'standing in the room', front: 'from the front', left: 'from the left', plan: 'from above' },
   sound: 'sound',
   value: (label: string, figure: string) => `${label} ${figure}`,
   take: (name: string, told: string) => `Take ${name}: ${told}`,
