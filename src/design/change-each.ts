@@ -23,16 +23,16 @@ export function changeEach(
 ): unknown {
   const change = wanted.get(schema);
   if (change !== undefined) return change(value);
-  if (value === null || typeof value !== 'object') return value;
   const described = schema._zod.def as unknown as Described;
+  if (described.type === 'optional' && described.innerType !== undefined)
+    return changeEach(described.innerType, value, wanted);
+  if (value === null || typeof value !== 'object') return value;
   const inside = (inner: Schema | undefined, own: unknown): unknown =>
     inner === undefined ? own : changeEach(inner, own, wanted);
   const members = (schemaOf: (key: string) => Schema | undefined): unknown =>
     Object.fromEntries(Object.entries(value).map(([key, own]) => [key, inside(schemaOf(key), own)]));
   const places = value as readonly unknown[];
   switch (described.type) {
-    case 'optional':
-      return inside(described.innerType, value);
     case 'object':
       return members((key) => described.shape?.[key]);
     case 'record':

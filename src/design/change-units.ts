@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { type LengthUnit, parseLength } from '../measure/index.ts';
 import { describeForm, type Form } from '../sketch/index.ts';
 import { typedThickness } from './board-schema.ts';
@@ -16,13 +17,7 @@ export function changeUnits(design: Design, form: Form, unit: LengthUnit): Desig
   const before = design.units.length;
   if (before === unit) return design;
   const length = (typed: unknown): unknown => withUnit(typed, before);
-  // A rough board is also sold by quarters of an inch, which have no unit: `6/4`.
-  const thickness = (typed: unknown): unknown => (String(typed).includes('/') ? typed : length(typed));
-  const wanted = new Map<typeof typedLength, (typed: unknown) => unknown>([
-    [typedLength, length],
-    [typedThickness, thickness],
-  ]);
-  const changed = changeEach(designSchema, design, wanted) as Design;
+  const changed = withUnits(designSchema, design, before);
   const lengths = new Set(
     describeForm(form)
       .parameters.filter(({ kind }) => kind === 'length')
@@ -67,6 +62,18 @@ export function changeUnits(design: Design, form: Form, unit: LengthUnit): Desig
           ),
         }),
   };
+}
+
+/** A value of a schema in which every length that was typed without a unit has this one. */
+export function withUnits<T>(schema: z.core.$ZodType, value: T, unit: LengthUnit): T {
+  const length = (typed: unknown): unknown => withUnit(typed, unit);
+  // A rough board is also sold by quarters of an inch, which have no unit: `6/4`.
+  const thickness = (typed: unknown): unknown => (String(typed).includes('/') ? typed : length(typed));
+  const wanted = new Map<typeof typedLength, (typed: unknown) => unknown>([
+    [typedLength, length],
+    [typedThickness, thickness],
+  ]);
+  return changeEach(schema, value, wanted) as T;
 }
 
 /** A bare length means one thing in one unit and another in the other; one with a unit the same in both. */

@@ -16,6 +16,7 @@ export { pullHeld, settleHeld } from './handles/pull-held.ts';
 export { figureSets } from './lay/figure-sets.ts';
 export { type FigureOnPiece, figuresOfDesign } from './lay/figures-of-design.ts';
 export { type DesignLayout, layDesign, layoutOfDesign } from './lay/lay-design.ts';
+export { layFaultWords } from './lay/lay-fault-words.ts';
 export { typedPlacement } from './lay/typed-placements.ts';
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
@@ -53,7 +54,7 @@ export { placeProblems } from './schema-problems.ts';
 export { openSession } from './session.ts';
 export { startDesign } from './start-design.ts';
 export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
-export { SMALL_SIDES, type SmallSide, smallPicture } from './study/small-picture.ts';
+export { type SmallSide, smallPicture } from './study/small-picture.ts';
 export {
   type StudyAxis,
   studyAxes,

@@ -1,8 +1,10 @@
 import { fail, ok, type Problem, type Result } from '../core/index.ts';
 import type { JsonSource } from './json-source.ts';
+import { resolveBoards } from './lay/resolve-boards.ts';
 import { resolveBase } from './resolve-base.ts';
 import { resolvePaper } from './resolve-paper.ts';
 import { RANGES, readBlade, readCutter, readGuide } from './resolve-tooling.ts';
+import { resolveWood } from './resolve-wood.ts';
 import { placeProblems } from './schema-problems.ts';
 import { measureReader } from './typed-measures.ts';
 import { readVersioned } from './versioned-file.ts';
@@ -53,5 +55,10 @@ function unusableSizes(workshop: Workshop): readonly Problem[] {
   reader.length(workshop.sawAllowance, 'sawAllowance', RANGES.allowance);
   const paper = workshop.paper === undefined ? ok(undefined) : resolvePaper(workshop.paper, unit);
   const base = resolveBase(workshop);
-  return [...reader.problems, ...[paper, base].flatMap((each) => (each.ok ? [] : each.problems))];
+  const { wood, units } = workshop;
+  const typed = wood === undefined ? [] : [resolveWood({ wood, units }), resolveBoards({ wood, units })];
+  const others = [paper, base, ...typed].flatMap((each) => (each.ok ? [] : each.problems));
+  // Thicknesses of boards are read by both.
+  const all = [...reader.problems, ...others];
+  return all.filter((each, at) => all.findIndex(({ message }) => message === each.message) === at);
 }

@@ -3,6 +3,7 @@ import type { DeepReadonly } from './deep-readonly.ts';
 import { patternViewSchema } from './design-schema.ts';
 import { edgeSchema, pointSchema, regionSchema } from './region-schema.ts';
 import { resultBaseSchema } from './result-base-schema.ts';
+import { resultWoodSchema } from './result-wood-schema.ts';
 import { dayText, nameText, strictObject } from './strict-schema.ts';
 
 export const RESULT_VERSION = 1;
@@ -191,6 +192,7 @@ export const resultSchema = strictObject({
     .describe('In force; lengths in mm, angles in rad'),
   parts: z.array(partSchema),
   base: resultBaseSchema.optional().describe('Of a form that places its parts in space'),
+  wood: resultWoodSchema.optional().describe('Of such a form: what follows for its wood'),
   patterns: z.array(patternSchema),
   findings: z.array(findingSchema),
   files: z.array(z.string()).describe('Everything written with this result, beside it'),

@@ -3,7 +3,7 @@ import { DESIGN_VERSION, type Design, type PatternRequest } from './design-schem
 
 /** What a maker says when beginning a design. */
 export interface Beginning
-  extends Pick<Design, 'name' | 'parameters' | 'units' | 'tooling' | 'paper' | 'base' | 'site'> {
+  extends Pick<Design, 'name' | 'parameters' | 'units' | 'tooling' | 'paper' | 'base' | 'wood' | 'site'> {
   /** The form, and its own text, which the design keeps. */
   readonly form: Pick<Form, 'name' | 'version'>;
   readonly text: string;
@@ -27,6 +27,7 @@ export function startDesign({ name, form, text, parts, date, ...said }: Beginnin
     grids: {},
     measured: {},
     ...(said.base === undefined ? {} : { base: said.base }),
+    ...(said.wood === undefined ? {} : { wood: said.wood }),
     ...(said.site === undefined ? {} : { site: said.site }),
   };
 }

@@ -1,6 +1,8 @@
 import { fail, nearestName, ok, type Problem, type Result } from '../core/index.ts';
 import { type LengthUnit, parseLength } from '../measure/index.ts';
+import { withUnits as withUnitsOf } from './change-units.ts';
 import type { Design, TypedLength, TypedPaper, TypedTooling } from './design-schema.ts';
+import { workshopWoodSchema } from './wood-schema.ts';
 import type { Workshop } from './workshop-schema.ts';
 
 /** Which of the workshop's things a design uses, by name; the first of each list where none is named. */
@@ -15,6 +17,7 @@ export interface Taken {
   readonly tooling: TypedTooling;
   readonly paper: TypedPaper;
   readonly base?: TypedBase;
+  readonly wood?: NonNullable<Design['wood']>;
   readonly site?: string;
 }
 
@@ -50,6 +53,7 @@ export function takeFromWorkshop(workshop: Workshop, choice: Choice, usual: Type
     tooling: withUnits(tooling, unit),
     paper: printed ? { ...paper, calibration: printed } : paper,
     ...(workshop.base === undefined ? {} : { base: takenBase(workshop.base, unit) }),
+    ...(workshop.wood === undefined ? {} : { wood: withUnitsOf(workshopWoodSchema, workshop.wood, unit) }),
     ...(workshop.site === undefined ? {} : { site: workshop.site }),
   });
 }

@@ -116,3 +116,15 @@ export const woodSchema = strictObject({
   placements: z.array(placementSchema).max(1000).optional(),
   search: searchSchema.optional(),
 });
+
+/** What of it a workshop may hold: nothing that names a part of one design, and no photographs, which are kept beside a design. */
+export const workshopWoodSchema = strictObject({
+  climate: climateSchema.optional(),
+  top: topSchema.optional(),
+  resaw: z.array(resawPlanSchema).max(50).optional(),
+  boards: z
+    .array(boardSchema.omit({ photographs: true }))
+    .max(200)
+    .optional(),
+  search: searchSchema.optional(),
+});

@@ -4,6 +4,7 @@ import type { DeepReadonly } from './deep-readonly.ts';
 import { calibrationSchema, paperSchema } from './paper-schema.ts';
 import { nameText, siteText, strictObject, typedLength, unitsSchema } from './strict-schema.ts';
 import { bladeSchema, cutterSchema, guideSchema, machineSchema } from './tooling-schema.ts';
+import { workshopWoodSchema } from './wood-schema.ts';
 
 export const WORKSHOP_VERSION = 1;
 
@@ -29,6 +30,8 @@ export const workshopSchema = strictObject({
   paper: paperSchema.optional(),
   /** What a base is usually made of and with. */
   base: baseSchema.optional(),
+  /** The air of shop and room, resaw plans, boards on the rack: what a design begins with. */
+  wood: workshopWoodSchema.optional(),
   /** Where the app is found. */
   site: siteText.optional(),
 });

@@ -6,6 +6,7 @@ import type { Computed, ComputedPart, ComputedPattern } from './computed.ts';
 import { roundNumber, writeEdge, writePoint, writeRegion } from './region-schema.ts';
 import { RESULT_VERSION, type WrittenResult } from './result-schema.ts';
 import { writeBase } from './write-base.ts';
+import { writeWood } from './write-wood.ts';
 
 /** Which files came of a computation: their names beside the result. */
 export interface ResultFiles {
@@ -22,7 +23,7 @@ type WrittenHand = NonNullable<WrittenResult['parts'][number]['hands']>[number];
 
 /** A computation as other programs read it. */
 export function resultOf(computed: Computed, files: ResultFiles = NO_FILES): WrittenResult {
-  const { design, sketch, base, parts, patterns, findings } = computed;
+  const { design, sketch, base, wood, parts, patterns, findings } = computed;
   return {
     'legwright-result': RESULT_VERSION,
     design: {
@@ -39,6 +40,7 @@ export function resultOf(computed: Computed, files: ResultFiles = NO_FILES): Wri
     ),
     parts: parts.map(partOf),
     ...(base === undefined ? {} : { base: writeBase(base) }),
+    ...(wood === undefined ? {} : { wood: writeWood(computed, wood) }),
     patterns: patterns.map((each) => patternOf(each, parts, files)),
     findings: findings.map(findingOf),
     files: files.all,

@@ -98,3 +98,46 @@ describe('wood, joinery and saw of a workshop', () => {
     expect(existsSync(bench.path('bench.json'))).toBe(false);
   });
 });
+
+describe('boards, air and resaw plans of a workshop', () => {
+  const withWood = (wood: unknown): void =>
+    writeFileSync(bench.path('shop.json'), JSON.stringify({ ...bench.json('shop.json'), wood }, null, 2));
+
+  it('are copied into a design, a bare number in the unit of the workshop and quarters as they stand', async () => {
+    const board = { name: 'rack 3', length: 96, width: '9', thickness: '8/4' };
+    const knot = { kind: 'knot', centre: [40, '4 1/2'], diameter: '30 mm' };
+    withWood({
+      climate: { shop: { moisture: '8 %' } },
+      boards: [{ ...board, grain: 2, defects: [knot], price: { amount: 9, per: 'board foot' } }],
+      search: { between: '1/8', seed: 3 },
+    });
+    const { code, err } = await start();
+    expect([code, err]).toEqual([0, '']);
+    expect(bench.json('bench.json').wood).toEqual({
+      climate: { shop: { moisture: '8 %' } },
+      boards: [
+        {
+          ...board,
+          length: '96 in',
+          width: '9 in',
+          grain: 2,
+          defects: [{ ...knot, centre: ['40 in', '4 1/2 in'] }],
+          price: { amount: 9, per: 'board foot' },
+        },
+      ],
+      search: { between: '1/8 in', seed: 3 },
+    });
+  });
+
+  it.each([
+    [{ boards: [{ name: 'A', length: 96, width: 9 }] }, /wood\.boards\.0\.thickness/],
+    [{ boards: [{ name: 'A', length: 96, width: '9 ells', thickness: '8/4' }] }, /wood\.boards\.0\.width/],
+    [{ climate: { shop: { moisture: '80 %' } } }, /wood\.climate\.shop\.moisture/],
+    [{ placements: [] }, /placements/],
+  ])('that cannot be used are refused with their place: %j', async (wood, place) => {
+    withWood(wood);
+    const { code, err } = await start();
+    expect(code).toBe(2);
+    expect(err).toMatch(place);
+  });
+});

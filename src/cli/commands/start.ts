@@ -56,7 +56,10 @@ export function addStart(program: Command, session: Session): void {
       new Option('--units <unit>', 'unit of bare numbers and of what is printed').choices(['mm', 'in']),
     )
     .option('--paper <size>', PAPER_HELP)
-    .option('--workshop <file>', 'copy tooling, paper, printer, wood and joinery from your workshop file')
+    .option(
+      '--workshop <file>',
+      'copy tooling, paper, printer, wood, boards and joinery from your workshop file',
+    )
     .option('--cutter <name>', 'cutter of the workshop (otherwise its first)')
     .option('--guide <name>', 'guide of the workshop (otherwise its first)')
     .option('--printer <name>', 'printer of the workshop (otherwise its first)')
@@ -98,7 +101,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
     return fail(...[found, asked, shop].flatMap((each) => (each.ok ? [] : each.problems)));
   }
   const { form, text } = found.value;
-  const { units, tooling, paper, base, site } = shop.value;
+  const { units, tooling, paper, base, wood, site } = shop.value;
   const size = options.paper === undefined ? ok(paper.size) : readPaperOption(options.paper, units.length);
   if (!size.ok) return size;
   const defaults = defaultParameters(form, units.length);
@@ -122,6 +125,7 @@ function begin(terminal: Terminal, name: string, options: StartOptions): Result<
     tooling,
     paper: { ...paper, size: size.value },
     ...(site === undefined ? {} : { site }),
+    ...(wood === undefined ? {} : { wood }),
     ...(base === undefined
       ? {}
       : {
@@ -149,6 +153,7 @@ interface Outfit {
   readonly tooling: TypedTooling;
   readonly paper: TypedPaper;
   readonly base?: Design['base'];
+  readonly wood?: Design['wood'];
   readonly site?: string;
 }
 

@@ -1,6 +1,6 @@
-import type { DesignLayout } from '../../design/index.ts';
-import { formatAngle, formatLength, type LengthStyle } from '../../measure/index.ts';
-import type { BoardAccount, LayFault, Layout } from '../../wood/index.ts';
+import { type DesignLayout, layFaultWords } from '../../design/index.ts';
+import { formatLength, type LengthStyle } from '../../measure/index.ts';
+import type { BoardAccount, Layout } from '../../wood/index.ts';
 import { textTable } from '../text-table.ts';
 
 /** A layout in words: a row for each board, what is left of them, what found no room, and how the search ended. */
@@ -37,7 +37,7 @@ export function layoutWords(
       boards.length === 0 ? 'no board is thick enough and of its wood' : `no room on ${boards.join(', ')}`;
     lines.push(`Not laid: ${part} (${pieces.join(', ')}): ${where}.`);
   }
-  for (const fault of faults) lines.push(`Stop: ${faultWords(fault)}`);
+  for (const fault of faults) lines.push(`Stop: ${layFaultWords(fault)}`);
   lines.push(`${found.steps} places tried; ${ENDS[found.ended]}.`);
   return lines.join('\n');
 }
@@ -81,34 +81,6 @@ function boardsTable(boards: readonly BoardAccount[], lengths: LengthStyle, widt
     boards,
     width,
   );
-}
-
-/** One fault of a placement in words. */
-function faultWords({ kind, id, board, other, defect, measured }: LayFault): string {
-  const angle = (rad = 0): string => formatAngle(rad, { unit: 'deg', decimals: 1 });
-  const area = `${Math.round(measured ?? 0)} mm²`;
-  switch (kind) {
-    case 'unknown-board':
-      return `${id} lies on ${board}, and there is no such board.`;
-    case 'unknown-part':
-      return `on ${board} lies ${id}.`;
-    case 'wrong-board':
-      return `${id} may not come from ${board}: too thin, of another wood, or not of its bookmatch.`;
-    case 'off-the-board':
-      return `${id} runs off ${board} by ${area}.`;
-    case 'overlap':
-      return `${id} lies over ${other} on ${board}, or too near to it, by ${area}.`;
-    case 'over-a-defect':
-      return `${id} lies over ${defect === 'other' ? 'a defect' : `a ${defect}`} of ${board} by ${area}.`;
-    case 'off-the-grain':
-      return `the grain of ${id} stands ${angle(measured)} off that of ${board}.`;
-    case 'wrong-face':
-      return `${id} lies with its wrong face up on ${board}: its leaf would be turned over.`;
-    case 'laid-twice':
-      return `${id} is laid twice.`;
-    default:
-      return kind satisfies never;
-  }
 }
 
 function percent(share: number): string {

@@ -6,6 +6,7 @@ import type { Computed } from '../computed.ts';
 import { designLink } from '../link/design-link.ts';
 import type { ComputedWood } from '../wood-of-design.ts';
 import { glueChapter, handChapter, topChapter } from './assembly-chapters.ts';
+import { boardsChapter } from './boards-chapter.ts';
 import type { BookStyle } from './book-style.ts';
 import { jointsChapter } from './joints-chapter.ts';
 import { movementChapter } from './movement-chapter.ts';
@@ -40,6 +41,7 @@ export function shopBookOf(computed: Computed): ShopBook {
       ],
     },
     { title: 'Each part', newPage: false, blocks: views.parts },
+    boardsChapter(computed, style),
     ...(wood === undefined ? [] : woodChapters(wood, built, style)),
     jointsChapter(built, style),
     sawChapter(built, style),

@@ -1,4 +1,4 @@
-import { type DesignLayout, woodOfBook } from '../../../design/index.ts';
+import { type DesignLayout, layFaultWords, woodOfBook } from '../../../design/index.ts';
 import { boardDrawing, type ScreenScene, sceneForScreen } from '../../../drawing/index.ts';
 import { formatLength, type LengthStyle } from '../../../measure/index.ts';
 import { accountOfBoard, type ToLay } from '../../../wood/index.ts';
@@ -43,7 +43,8 @@ export interface BoardsInHand {
   /** Boards that nothing lies on yet. */
   readonly untouched: readonly string[];
   readonly unlaid: readonly ToLay[];
-  readonly faults: readonly { readonly kind: string; readonly id: string; readonly board: string }[];
+  /** What is wrong with where things lie, in words. */
+  readonly faults: readonly string[];
   readonly yield: number;
   readonly prices: readonly string[];
 }
@@ -94,7 +95,7 @@ function boardsOf(layout: DesignLayout, lengths: LengthStyle): BoardsInHand {
     }),
     untouched: account.untouched,
     unlaid: toLay.filter(({ id }) => unlaid.includes(id)),
-    faults: faults.map(({ kind, id, board }) => ({ kind, id, board })),
+    faults: faults.map(layFaultWords),
     yield: account.yield,
     prices: account.prices.map(({ currency, amount }) => `${amount.toFixed(2)} ${currency}`.trim()),
   };

@@ -116,9 +116,9 @@ function Says({ boards, shown, at }: SaysProps) {
   if (boards.unlaid.length + boards.faults.length === 0) return null;
   return (
     <div class="boards-says">
-      {boards.faults.map(({ kind, id, board }) => (
-        <p key={`${kind} ${id}`} class="problem">
-          {said.fault(kind, id, board)}
+      {boards.faults.map((words) => (
+        <p key={words} class="problem">
+          {words}
         </p>
       ))}
       {groupedByPart(boards.unlaid).map(([first, ...others]) => {

@@ -23,7 +23,6 @@ export const wood = {
   untouched: (names: string) => `Not touched: ${names}.`,
   unlaid: (part: string, pieces: string) => `${part} (${pieces}) has no place.`,
   noBoard: (part: string, pieces: string) => `${part} (${pieces}): no board is thick enough and of its wood.`,
-  fault: (kind: string, id: string, board: string) => `${id} on ${board}: ${kind.replaceAll('-', ' ')}`,
   board: (name: string) => `Board ${name}`,
   yields: (percent: string, feet: string, metres: string) =>
     `${percent} used · ${feet} board feet · ${metres} m³`,
