@@ -139,3 +139,24 @@ test('a batten is bent by its nail with the comb beside it; in inches every leng
   expect(troubles).toEqual([]);
   await context.close();
 });
+
+test('what stops a design has a button with the figure that cures it: the end of a range, or what a check of the form asks for', async ({
+  app,
+}) => {
+  const { page, troubles, context } = await app.visitor();
+  await beginDesign(page, app.address, 'Raked table');
+  const type = async (label: string, text: string): Promise<void> => {
+    await fieldOf(page, label).fill(text);
+    await fieldOf(page, label).press('Enter');
+  };
+  await type('Depth of the aprons', '10 mm');
+  await page.getByRole('button', { name: /^Set Depth of the aprons: / }).click();
+  await expect.poll(() => fieldOf(page, 'Depth of the aprons').inputValue()).toMatch(/^5\d mm$/);
+  await type('Rise of the arch', '28 mm');
+  await page.getByRole('button', { name: /^Set Rise of the arch: / }).click();
+  await expect.poll(() => fieldOf(page, 'Rise of the arch').inputValue()).not.toBe('28 mm');
+  await settled(page);
+  expect(await page.locator('.finding.stop').count()).toBe(0);
+  expect(troubles).toEqual([]);
+  await context.close();
+});

@@ -43,6 +43,25 @@ describe('a figure to set', () => {
     expect(compute(applyFigure(design, { ...set!, value: further }), { wanted }).ok).toBe(false);
   });
 
+  it('is the end of its range that a parameter ran past, in the unit of the design', () => {
+    const cureOf = (parameters: Design['parameters'], change: Partial<Design> = {}) => {
+      const outcome = computeWithCures(designOf('raked-table', { parameters, ...change }), { wanted });
+      if (outcome.ok) throw new Error('a figure out of its range is not refused');
+      return outcome.problems.map(({ set }) => set);
+    };
+    expect(cureOf({ splay: '40°' })).toEqual([
+      {
+        path: 'parameters.splay',
+        value: expect.stringMatching(/^\d+°$/),
+        words: expect.stringMatching(/^Splay: \d+°$/),
+      },
+    ]);
+    const [low] = cureOf({ apron_depth: '1 mm' });
+    expect(compute(applyFigure(designOf('raked-table', {}), low!), { wanted }).ok).toBe(true);
+    expect(Number.parseFloat(`${low!.value}`)).toBeLessThan(100);
+    expect(cureOf({}, { measured: { parameters: { apron_depth: '1 mm' } } })).toEqual([undefined]);
+  });
+
   it('is not one that was measured on the wood', () => {
     const parameters = { apron_depth: '56 mm', arch_rise: '28 mm' };
     const design = designOf('raked-table', { parameters, measured: { parameters: { arch_rise: '28 mm' } } });

@@ -6,6 +6,7 @@ import type { Design } from '../design-schema.ts';
 import { formOfDesign, valuesOfDesign } from '../form-of-design.ts';
 import { namesBehind } from '../parameters-behind.ts';
 import { applyFigure } from './apply-figure.ts';
+import { endOfRange } from './end-of-range.ts';
 import { findFigure } from './find-figure.ts';
 import { keyOfFinding, keyOfProblem } from './key-of-finding.ts';
 import { parametersToTry } from './parameters-to-try.ts';
@@ -27,7 +28,7 @@ type Outcome = {
 type Trial = (design: Design, standing?: boolean) => Outcome;
 
 /**
- * As `compute`; beside every finding that says stop, and beside every check of the form that fails, stands a figure to set, where one alone would do: the
+ * As `compute`; beside every finding that says stop, every check of the form that fails and every figure out of its range stands a figure to set, where one alone would do: the
  * least change of what is decided of the fewest parts, found by computing again. Set, that finding is gone and no new stop has come. A design that
  * nothing stops costs no more than `compute`; another some dozens of times as much.
  */
@@ -124,9 +125,10 @@ function cureOfProblem(
   all: readonly Problem[],
   trial: Trial,
 ): FigureToSet | undefined {
-  if (problem.code !== 'form.check' || problem.expected === undefined) return undefined;
   const form = formOfDesign(design);
   if (!form.ok) return undefined;
+  if (problem.code === 'parameter.range') return endOfRange(design, form.value, problem);
+  if (problem.code !== 'form.check' || problem.expected === undefined) return undefined;
   const values = valuesOfDesign(design, form.value);
   if (!values.ok) return undefined;
   const key = keyOfProblem(problem);
