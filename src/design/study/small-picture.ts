@@ -11,8 +11,7 @@ import {
 import type { Computed } from '../computed.ts';
 
 /** From where a small picture sees a base: standing in the room, or square to it. */
-export const SMALL_SIDES = ['room', 'front', 'left', 'plan'] as const;
-export type SmallSide = (typeof SMALL_SIDES)[number];
+export type SmallSide = 'room' | 'front' | 'left' | 'plan';
 
 /** Room between parts laid side by side, as a share of the widest. */
 const BETWEEN = 0.15;
