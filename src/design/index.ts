@@ -18,6 +18,7 @@ export { type FigureOnPiece, figuresOfDesign } from './lay/figures-of-design.ts'
 export { type DesignLayout, layDesign, layoutOfDesign } from './lay/lay-design.ts';
 export { layFaultWords } from './lay/lay-fault-words.ts';
 export { typedPlacement } from './lay/typed-placements.ts';
+export { unlaidGroups } from './lay/unlaid-groups.ts';
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
 export { readLink } from './link/read-link.ts';

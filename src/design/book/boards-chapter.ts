@@ -4,6 +4,7 @@ import type { BoardAccount } from '../../wood/index.ts';
 import type { Computed } from '../computed.ts';
 import { type DesignLayout, layoutOfDesign } from '../lay/lay-design.ts';
 import { layFaultWords } from '../lay/lay-fault-words.ts';
+import { unlaidGroups } from '../lay/unlaid-groups.ts';
 import { type BookStyle, long, sizes } from './book-style.ts';
 
 /** The boards that are cut into, each to scale with what lies on it, what they give and cost, and what is left of them. */
@@ -94,13 +95,14 @@ function offcutsTable(boards: readonly BoardAccount[], style: BookStyle): readon
   ];
 }
 
-function toSay({ unlaid, faults, toLay }: DesignLayout): readonly BookBlock[] {
+function toSay(layout: DesignLayout): readonly BookBlock[] {
   const items = [
-    ...faults.map((fault) => `STOP: ${layFaultWords(fault)}`),
-    ...unlaid.map((id) => {
-      const { part, pieces, boards } = toLay.find((each) => each.id === id)!;
-      const why = boards.length === 0 ? 'no board is thick enough and of its wood' : 'it has no place yet';
-      return `${part} (${pieces.join(', ')}): ${why}.`;
+    ...layout.faults.map((fault) => `STOP: ${layFaultWords(fault)}`),
+    ...unlaidGroups(layout).map((group) => {
+      const [{ part, boards }] = group;
+      const pieces = group.flatMap((each) => each.pieces).join(', ');
+      const why = boards.length === 0 ? 'no board is thick enough and of its wood' : 'there is no place yet';
+      return `${part} (${pieces}): ${why}.`;
     }),
   ];
   return items.length === 0 ? [] : [{ kind: 'list', numbered: false, items }];

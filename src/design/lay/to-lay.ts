@@ -13,7 +13,10 @@ const ROUND_TEMPLATE = 3;
  */
 export function toLayOf(computed: Computed, boards: readonly DesignBoard[]): readonly ToLay[] {
   const hasSheets = boards.some(({ board }) => board.kind === 'sheet');
-  return computed.parts.flatMap((each) => [
+  const made = computed.base?.made.map(({ name }) => name);
+  // Cauls, which glue-up needs besides, come out of scrap.
+  const wanted = computed.parts.filter(({ part }) => made === undefined || made.includes(part.name));
+  return wanted.flatMap((each) => [
     ...partToLay(computed, each, boards),
     ...(hasSheets ? templateToLay(each, boards) : []),
   ]);

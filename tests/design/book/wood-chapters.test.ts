@@ -97,7 +97,7 @@ describe('the boards of the shop book', () => {
     ]);
     expect(offcuts!.rows[0]![0]).toBe('A');
     expect(textsIn(chapter.blocks)).toMatch(/Not touched: B\./);
-    expect(textsIn(chapter.blocks)).toMatch(/arm \(FL\): it has no place yet\./);
+    expect(textsIn(chapter.blocks)).toMatch(/arm \(FL, BL, FR, BR\): there is no place yet\./);
     expect(chapter.blocks.filter(({ kind }) => kind === 'drawing')).toHaveLength(1);
   });
 

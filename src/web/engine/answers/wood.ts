@@ -1,7 +1,7 @@
-import { type DesignLayout, layFaultWords, woodOfBook } from '../../../design/index.ts';
+import { type DesignLayout, layFaultWords, unlaidGroups, woodOfBook } from '../../../design/index.ts';
 import { boardDrawing, type ScreenScene, sceneForScreen } from '../../../drawing/index.ts';
 import { formatLength, type LengthStyle } from '../../../measure/index.ts';
-import { accountOfBoard, type ToLay } from '../../../wood/index.ts';
+import { accountOfBoard } from '../../../wood/index.ts';
 import { type Answering, madeOf } from './answering.ts';
 import { blockForScreen, type ScreenBlock } from './book.ts';
 import { layoutInHand } from './layout.ts';
@@ -42,7 +42,8 @@ export interface BoardsInHand {
   readonly boards: readonly ScreenBoard[];
   /** Boards that nothing lies on yet. */
   readonly untouched: readonly string[];
-  readonly unlaid: readonly ToLay[];
+  /** What has no place, those of one part that may come from the same boards together. */
+  readonly unlaid: ReturnType<typeof unlaidGroups>;
   /** What is wrong with where things lie, in words. */
   readonly faults: readonly string[];
   readonly yield: number;
@@ -60,7 +61,7 @@ export function boards({ computed }: Answering, _: undefined): BoardsInHand | un
 }
 
 function boardsOf(layout: DesignLayout, lengths: LengthStyle): BoardsInHand {
-  const { account, unlaid, faults, toLay, search } = layout;
+  const { account, faults, search } = layout;
   const accounts = layout.boards.map(
     ({ board }) =>
       account.boards.find((each) => each.board === board) ?? accountOfBoard(board, [], search.rules),
@@ -94,7 +95,7 @@ function boardsOf(layout: DesignLayout, lengths: LengthStyle): BoardsInHand {
       };
     }),
     untouched: account.untouched,
-    unlaid: toLay.filter(({ id }) => unlaid.includes(id)),
+    unlaid: unlaidGroups(layout),
     faults: faults.map(layFaultWords),
     yield: account.yield,
     prices: account.prices.map(({ currency, amount }) => `${amount.toFixed(2)} ${currency}`.trim()),

@@ -1,6 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Design } from '../../../design/index.ts';
-import type { ToLay } from '../../../wood/index.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { useFigures } from '../../figure/use-figures.ts';
@@ -121,7 +120,7 @@ function Says({ boards, shown, at }: SaysProps) {
           {words}
         </p>
       ))}
-      {groupedByPart(boards.unlaid).map(([first, ...others]) => {
+      {boards.unlaid.map(([first, ...others]) => {
         const { id, part, boards: may, face } = first;
         const names = [first, ...others].flatMap(({ pieces }) => pieces).join(', ');
         const on = shown !== undefined && may.includes(shown) ? shown : may[0];
@@ -149,16 +148,4 @@ function Says({ boards, shown, at }: SaysProps) {
       })}
     </div>
   );
-}
-
-/** Things of one part that may come from the same boards are said together. */
-function groupedByPart(all: SaysProps['boards']['unlaid']): readonly (readonly [ToLay, ...ToLay[]])[] {
-  const groups = new Map<string, [ToLay, ...ToLay[]]>();
-  for (const each of all) {
-    const key = JSON.stringify([each.part, each.boards]);
-    const own = groups.get(key);
-    if (own === undefined) groups.set(key, [each]);
-    else own.push(each);
-  }
-  return [...groups.values()];
 }
