@@ -40,7 +40,7 @@ test('an outline drawn by clicks and by typed points, closed where it began, bec
   await context.close();
 });
 
-test('a photograph is made true from the corners of a sheet, and says how true', async ({ app }) => {
+test('a photograph is made true from the corners of a sheet, says how true, and outlives the page', async ({ app }) => {
   const { page, troubles, context } = await app.visitor();
   await beginDesign(page, app.address, 'Splayed leg');
   await page.goto(`${app.address}#/own-shape`);
@@ -65,6 +65,13 @@ test('a photograph is made true from the corners of a sheet, and says how true',
   expect(await page.locator('.underlay').evaluate((image) => getComputedStyle(image).transform)).toMatch(
     /^matrix3d/,
   );
+  // Picture and corners are there again when the page is, and what was drawn over it.
+  await page.getByRole('button', { name: 'Add the point' }).click();
+  await page.locator('.own-drawing circle').first().waitFor();
+  await page.reload();
+  await page.getByText(/^True to about [\d.]+ mm at the sheet/).waitFor();
+  await page.locator('.own-drawing circle').first().waitFor();
+  expect(await page.locator('.underlay').count()).toBe(1);
   expect(troubles).toEqual([]);
   await context.close();
 });

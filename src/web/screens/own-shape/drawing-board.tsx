@@ -14,7 +14,8 @@ import {
 } from '../../../geometry/index.ts';
 import { type OnScreen, SceneView } from '../../drawing/scene-view.tsx';
 import { words } from '../../words/en.ts';
-import { addPoint, type Drawn, drawn, markCorner, type Photograph, photograph, sheet } from './drawn.ts';
+import { addPoint, type Drawn, drawn } from './drawn.ts';
+import { markCorner, type Photograph, photograph, sheet } from './photograph.ts';
 
 const said = words.ownShape;
 

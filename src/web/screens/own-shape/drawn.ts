@@ -1,18 +1,9 @@
 import { signal } from '@preact/signals';
-import {
-  distance,
-  type EdgeRole,
-  type FourCorners,
-  type Stroke,
-  type StrokeLoop,
-  type TruePhotograph,
-  truePhotograph,
-  type Vec,
-} from '../../../geometry/index.ts';
+import { distance, type EdgeRole, type Stroke, type StrokeLoop, type Vec } from '../../../geometry/index.ts';
 
 export type Tool = Stroke['kind'];
 
-/** What is drawn so far, kept while the page lives: an outline being drawn, and closed ones. */
+/** What is drawn so far: an outline being drawn, and closed ones. */
 export interface Drawn {
   readonly closed: readonly StrokeLoop[];
   readonly start: Vec | undefined;
@@ -23,7 +14,8 @@ export interface Drawn {
 
 const NOTHING: Drawn = { closed: [], start: undefined, strokes: [], waiting: [] };
 
-const past = signal<readonly Drawn[]>([]);
+/** What was drawn before each step, to be taken back. */
+export const past = signal<readonly Drawn[]>([]);
 export const drawn = signal<Drawn>(NOTHING);
 export const tool = signal<Tool>('line');
 export const role = signal<EdgeRole>('routed');
@@ -95,56 +87,4 @@ function add(stroke: Stroke, isClosing: boolean): void {
         }
       : { ...now, strokes, waiting: [] },
   );
-}
-
-/** A photograph under the drawing: its picture, and how it was made true. */
-export interface Photograph {
-  readonly url: string;
-  readonly width: number;
-  readonly height: number;
-  /** Corners of the sheet marked so far, pixels. */
-  readonly corners: readonly Vec[];
-  readonly made: TruePhotograph | undefined;
-  readonly why: string | undefined;
-}
-
-export const photograph = signal<Photograph | undefined>(undefined);
-interface Sheet {
-  readonly name: string;
-  readonly way: 'upright' | 'long';
-  /** mm */
-  readonly width: number;
-  readonly height: number;
-}
-
-/** Sheets that most have at hand, either way: ISO 216 and ANSI/ASME Y14.1. */
-export const SHEETS: readonly Sheet[] = [
-  { name: 'A4', width: 210, height: 297 },
-  { name: 'A3', width: 297, height: 420 },
-  { name: 'Letter', width: 215.9, height: 279.4 },
-].flatMap(({ name, width, height }) => [
-  { name, way: 'upright', width, height },
-  { name, way: 'long', width: height, height: width },
-]);
-
-export const sheet = signal<Sheet>(SHEETS[0]!);
-
-/** A corner of the sheet is marked in the picture; the fourth makes it true. */
-export function markCorner(at: Vec): void {
-  const now = photograph.value;
-  if (now === undefined) return;
-  const corners = now.corners.length === 4 ? [at] : [...now.corners, at];
-  if (corners.length < 4) {
-    photograph.value = { ...now, corners, made: undefined, why: undefined };
-    return;
-  }
-  const found = truePhotograph(corners as unknown as FourCorners, sheet.value);
-  photograph.value = found.ok
-    ? { ...now, corners, made: found.value, why: undefined }
-    : { ...now, corners: [], made: undefined, why: found.problems[0]?.message };
-}
-
-export function forgetCorners(): void {
-  const now = photograph.value;
-  if (now !== undefined) photograph.value = { ...now, corners: [], made: undefined, why: undefined };
 }

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { parseLength } from '../../../measure/index.ts';
 import { engineDo } from '../../engine/engine.ts';
 import { design } from '../../state/current.ts';
@@ -11,6 +11,7 @@ import { TextField } from '../../ui/text-field.tsx';
 import { words } from '../../words/en.ts';
 import { DrawingBoard } from './drawing-board.tsx';
 import { addPoint, clear, close, drawn, endBatten, lay, role, type Tool, takeBack, tool } from './drawn.ts';
+import { isKept, keepDrawn } from './keep-drawn.ts';
 import { PhotoPanel } from './photo-panel.tsx';
 
 const said = words.ownShape;
@@ -23,6 +24,11 @@ export function OwnShapeScreen() {
   const [stock, setStock] = useState(unit === 'mm' ? '32 mm' : '1 1/4 in');
   const [problems, setProblems] = useState<readonly string[]>([]);
   const [remarks, setRemarks] = useState<readonly string[]>([]);
+  useEffect(() => {
+    keepDrawn().catch(() => {
+      isKept.value = false;
+    });
+  }, []);
   const { closed, start, waiting } = drawn.value;
   const use = async (): Promise<void> => {
     const read = parseLength(stock, { unit });
@@ -55,6 +61,11 @@ export function OwnShapeScreen() {
     <div class="own-shape-screen">
       <aside class="own-tools">
         <h1>{words.screens['own-shape']}</h1>
+        {isKept.value ? null : (
+          <p class="problem" role="alert">
+            {said.notKept}
+          </p>
+        )}
         <PhotoPanel />
         <section aria-labelledby="svg">
           <h2 id="svg">{said.svg}</h2>

@@ -1,30 +1,20 @@
+import { useState } from 'preact/hooks';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
-import { forgetCorners, photograph, SHEETS, sheet } from './drawn.ts';
+import { forgetCorners, layPhotograph, photograph, SHEETS, sheet } from './photograph.ts';
 
 const said = words.ownShape;
 
 /** A photograph taken in, and the sheet in it by which it is made true. */
 export function PhotoPanel() {
   const photo = photograph.value;
+  const [why, setWhy] = useState<string>();
   const take = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;
-    const url = URL.createObjectURL(file);
-    const image = new Image();
-    image.src = url;
-    await image.decode().then(
-      () => {
-        photograph.value = {
-          url,
-          width: image.naturalWidth,
-          height: image.naturalHeight,
-          corners: [],
-          made: undefined,
-          why: undefined,
-        };
-      },
-      () => URL.revokeObjectURL(url),
+    await layPhotograph(file).then(
+      () => setWhy(undefined),
+      () => setWhy(said.notAPicture(file.name)),
     );
   };
   return (
@@ -34,6 +24,11 @@ export function PhotoPanel() {
         <span>{said.photoHelp}</span>
         <input type="file" accept="image/*" onChange={(event) => void take(event.currentTarget.files?.[0])} />
       </label>
+      {why === undefined ? null : (
+        <p class="problem" role="alert">
+          {why}
+        </p>
+      )}
       {photo === undefined ? null : (
         <>
           <Choice

@@ -4,6 +4,8 @@ export const ownShape = {
   photo: 'Photograph',
   photoHelp:
     'A picture of an old leg or a mock-up, a sheet of paper lying flat beside it. It stays in this browser.',
+  notAPicture: (name: string) => `${name} is no picture that this browser can read.`,
+  notKept: 'This browser does not keep the drawing: it lasts as long as this page.',
   sheet: 'The sheet in it',
   sheetWay: (name: string, way: 'upright' | 'long') =>
     way === 'upright' ? `${name}, upright` : `${name}, on its long side`,
