@@ -1,6 +1,5 @@
 import { fail, ok, type Result } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
-import { lengthOf } from '../geometry/index.ts';
 import type { Paper, SheetGrid } from './api.ts';
 import { type Content, contentOf, readsBetterTurned } from './grid/content.ts';
 import { fewestSheets, type Placing, type TurnSource } from './grid/fewest.ts';
@@ -8,7 +7,7 @@ import { roughCount, type Tile } from './grid/forced.ts';
 import { turnerOf } from './grid/pieces.ts';
 import { isBetter, type Preference, preferredShift } from './grid/prefer.ts';
 import { keepOffAt } from './grid/score.ts';
-import { straightTurns } from './grid/straight-turns.ts';
+import { longestFirst, straightTurns } from './grid/straight-turns.ts';
 import { layOutPage, stepOf } from './page-layout.ts';
 import { MOST_SHEETS, tooManySheets } from './too-many-sheets.ts';
 
@@ -65,7 +64,7 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
   }
   const roughly = Math.min(...[...tiles.values()].map((tile) => roughCount(source.at(0), tile)));
   if (roughly > MOST_SHEETS) return fail(tooManySheets(paper, roughly));
-  const favourites = [0, Math.PI / 2, ...straightTurns(content)].map((turn) => source.turns.indexOf(turn));
+  const favourites = [0, Math.PI / 2, ...source.straight].map((turn) => source.turns.indexOf(turn));
   for (const [orientation, tile] of tiles) {
     const below = best === undefined ? Infinity : best.placing.cells.length;
     const placing = fewestSheets(source, tile, below, favourites);
@@ -75,13 +74,16 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
   return ok(preferredGrid(pattern, content, source, tiles, best));
 }
 
-function sourceOf(content: Content): TurnSource {
+/** Turns to search, and those among them that lay a straight side along the paper. */
+function sourceOf(content: Content): TurnSource & { readonly straight: readonly number[] } {
+  const straight = straightTurns(content);
   const even = Array.from({ length: Math.round(HALF_TURN / TURN_STEP) }, (_, i) => i * TURN_STEP);
   // A quarter turn must be the very number that favourites name.
   even[even.length / 2] = Math.PI / 2;
-  const turns = [...new Set([...even, ...straightTurns(content)])].sort((a, b) => a - b);
+  const turns = [...new Set([...even, ...straight])].sort((a, b) => a - b);
   return {
     turns,
+    straight,
     reach: content.reach,
     at: remembered(turnerOf(content)),
     someAt: remembered(turnerOf(longestOf(content))),
@@ -90,8 +92,7 @@ function sourceOf(content: Content): TurnSource {
 
 /** The longest lines stand for the outline; the many short ones are lettering, ticks and hatching. */
 function longestOf(content: Content): Content {
-  const byLength = [...content.edges].sort((a, b) => lengthOf(b) - lengthOf(a));
-  return { ...content, edges: byLength.slice(0, LONGEST) };
+  return { ...content, edges: longestFirst(content.edges).slice(0, LONGEST) };
 }
 
 function remembered<T>(compute: (turn: number) => T): (turn: number) => T {
@@ -107,7 +108,7 @@ function remembered<T>(compute: (turn: number) => T): (turn: number) => T {
 function preferredGrid(
   pattern: Pattern,
   content: Content,
-  source: TurnSource,
+  source: ReturnType<typeof sourceOf>,
   tiles: ReadonlyMap<Orientation, Tile>,
   best: Candidate,
 ): SheetGrid {
@@ -115,7 +116,7 @@ function preferredGrid(
   const found = source.turns[best.placing.turn]!;
   const classes: readonly (readonly number[])[] = [
     [0, Math.PI / 2],
-    straightTurns(content),
+    source.straight,
     [found, ...source.turns.filter((_, i) => i % COARSE === 0)],
   ];
   let chosen: { grid: SheetGrid; price: number; offCentre: number } | undefined;

@@ -2,7 +2,7 @@ import { fail, ok, type Result } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { Paper, PlanOptions, SheetGrid, SheetPlan } from './api.ts';
 import { chooseGrid } from './choose-grid.ts';
-import { contentOf, readsBetterTurned } from './grid/content.ts';
+import { readsBetterTurned, wholeContentOf } from './grid/content.ts';
 import { turnContent } from './grid/pieces.ts';
 import { straightTurns } from './grid/straight-turns.ts';
 import { layOutPage } from './page-layout.ts';
@@ -26,7 +26,7 @@ export function planRoll(pattern: Pattern, paper: Paper, { pinned }: PlanOptions
   if (pinned !== undefined) return planPinned(pattern, paper, pinned);
   const { window, page } = most.value;
   const used = { x: page.width - (window.maxX - window.minX), y: page.height - (window.maxY - window.minY) };
-  const content = contentOf(pattern, true);
+  const content = wholeContentOf(pattern);
   let best: { turn: number; length: number; price: number } | undefined;
   for (const turn of [0, Math.PI / 2, ...straightTurns(content)]) {
     const { box } = turnContent(content, turn);
@@ -81,7 +81,7 @@ function centredGrid(
 
 /** On a pinned grid the page keeps the shortest whole length that still holds everything on as few sheets. */
 function planPinned(pattern: Pattern, paper: Paper, pinned: SheetGrid): Result<SheetPlan> {
-  const content = contentOf(pattern, true);
+  const content = wholeContentOf(pattern);
   if (content.edges.length > 0 && paper.size.kind === 'roll') {
     const { box } = turnContent(content, pinned.turn);
     const c = Math.cos(pinned.turn);

@@ -114,6 +114,7 @@ function fillTo(
   };
   const put = (strip: Strip): void => {
     const page = pages.at(-1)!;
+    page.filled += overOf(strip, page.filled);
     page.strips.push({ strip, top: page.filled });
     page.filled += strip.height;
     page.begins.push(...open);
@@ -133,8 +134,9 @@ function fillTo(
     const left = pages.length === 0 ? -1 : height - pages.at(-1)!.filled;
     const isTight = open.length > 0 && left < CHAPTER_ROOM * whole;
     // What belongs together and has a page to itself already is broken only where it does not go on.
-    const wanted = isAlone ? strip.height : together(steps, at);
-    if (pages.length === 0 || isTight || (left < Math.min(wanted, whole) && pages.at(-1)!.filled > 0)) {
+    const filled = pages.at(-1)?.filled ?? 0;
+    const wanted = overOf(strip, filled) + (isAlone ? strip.height : together(steps, at));
+    if (pages.length === 0 || isTight || (left < Math.min(wanted, whole) && filled > 0)) {
       newPage();
       isAlone = true;
       if (strip.repeated !== undefined && previous !== strip.repeated) put(strip.repeated);
@@ -147,13 +149,16 @@ function fillTo(
   return { pages, chapter, open };
 }
 
+/** Room over a strip where something stands above it on its page, mm. */
+const overOf = ({ above = 0 }: Strip, filled: number): number => (filled > 0 ? above : 0);
+
 /** What must stay with the next strip needs room for both. */
 function together(steps: readonly BookStep[], from: number): number {
   let sum = 0;
   for (let at = from; at < steps.length; at++) {
     const step = steps[at]!;
     if (step.kind !== 'strip') break;
-    sum += step.strip.height;
+    sum += step.strip.height + (at > from ? (step.strip.above ?? 0) : 0);
     if (step.strip.staysWithNext !== true) break;
   }
   return sum;

@@ -12,6 +12,8 @@ const LEADING = 4.6;
 const HEADING = 3.5;
 const CAPTION = 1.8;
 const ROOM_LINE = 8;
+/** Lines of reading are no longer than this, mm, however wide the paper. */
+const MEASURE = 185;
 
 /** A block as strips that pages are filled with, one after another; a strip is never broken. */
 export function setBlock(block: BookBlock, width: number, mostHeight: number): readonly Strip[] {
@@ -19,10 +21,10 @@ export function setBlock(block: BookBlock, width: number, mostHeight: number): r
     case 'heading':
       return [headingStrip(block.text, width)];
     case 'text':
-      return textStrips(block.text, width, 0);
+      return textStrips(block.text, Math.min(width, MEASURE), 0);
     case 'list':
       return block.items.flatMap((item, at) =>
-        hang(textStrips(item, width - 7, 7), block.numbered ? `${at + 1}` : '–'),
+        hang(textStrips(item, Math.min(width, MEASURE) - 7, 7), block.numbered ? `${at + 1}` : '–'),
       );
     case 'table':
       return setTable(block.columns, block.rows, width);

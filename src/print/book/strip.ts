@@ -10,6 +10,8 @@ export interface Strip {
     readonly items: readonly PageItem[];
     readonly pictures?: readonly PagePicture[];
   };
+  /** mm left free over it, but at the top of a page. */
+  readonly above?: number;
   /** Must not be the last strip of a page: a heading, the head of a table. */
   readonly staysWithNext?: boolean;
   /** Drawn anew at the top of a page that begins below this strip. */

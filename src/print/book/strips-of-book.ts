@@ -7,7 +7,11 @@ import type { Strip } from './strip.ts';
 
 /** Over the text of a chapter, mm. */
 export const CHAPTER_TITLE = 16;
+/** Over a chapter that begins within a page, mm. */
+const BEFORE_CHAPTER = 7;
 const LEADING = 5.4;
+/** So many lines are kept together with what they speak of. */
+const SHORT = 4;
 
 /** What pages are filled with, in order. */
 export type BookStep =
@@ -46,18 +50,20 @@ function stepsOfChapter({ blocks }: BookChapter, width: number, height: number):
   return blocks.flatMap((block, at): readonly BookStep[] => {
     if (block.kind === 'plate') return [{ kind: 'plate', plate: block }];
     const own = setBlock(block, width, height - CHAPTER_TITLE);
-    // What is said right before a drawing is said of it.
-    const isOfDrawing = block.kind === 'text' && blocks[at + 1]?.kind === 'drawing';
-    return own.map((strip) => ({
-      kind: 'strip',
-      strip: isOfDrawing ? { ...strip, staysWithNext: true } : strip,
-    }));
+    // What is said right before a drawing is said of it, as a few lines are before a table; what a chapter says first would look lost alone.
+    const next = blocks[at + 1]?.kind;
+    const isShort = own.length <= SHORT;
+    const stays =
+      block.kind === 'text' &&
+      (next === 'drawing' || (isShort && (next === 'table' || (at === 0 && next === 'heading'))));
+    return own.map((strip) => ({ kind: 'strip', strip: stays ? { ...strip, staysWithNext: true } : strip }));
   });
 }
 
 function titleStrip(title: string, width: number): Strip {
   return {
     height: CHAPTER_TITLE,
+    above: BEFORE_CHAPTER,
     staysWithNext: true,
     draw: ({ x, y }) => ({
       items: [

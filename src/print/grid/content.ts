@@ -1,3 +1,4 @@
+import { keptFor } from '../../core/index.ts';
 import { type Mark, type Pattern, type TextMark, widthOfText } from '../../drawing/index.ts';
 import { add, boundsOfEdges, type Edge, leftOf, line, polar, scale, type Vec } from '../../geometry/index.ts';
 
@@ -20,9 +21,15 @@ export interface Content {
   readonly reach: number;
 }
 
-/** What must be printed of a pattern; with `all`, also what may be left out. */
-export function contentOf(pattern: Pattern, all = false): Content {
-  const marks = pattern.scene.marks.filter(({ optional }) => all || optional === undefined);
+/** What must be printed of a pattern. A pattern is planned several times over. */
+export const contentOf: (pattern: Pattern) => Content = keptFor(({ scene }) =>
+  contentOfMarks(scene.marks.filter(({ optional }) => optional === undefined)),
+);
+
+/** The same with what may be left out. */
+export const wholeContentOf = ({ scene }: Pattern): Content => contentOfMarks(scene.marks);
+
+function contentOfMarks(marks: readonly Mark[]): Content {
   const texts = marks.filter(isText);
   const textBoxes = texts.map(boxRoundText);
   const edges = [...marks.flatMap((mark) => (mark.kind === 'path' ? mark.edges : [])), ...textBoxes.flat()];

@@ -11,10 +11,7 @@ const ALIKE = 1e-4;
  * long part fits exactly. Longest line first; 0 and a quarter turn are left out.
  */
 export function straightTurns(content: Content): number[] {
-  const longest = content.edges
-    .filter(isLine)
-    .sort((a, b) => lengthOf(b) - lengthOf(a))
-    .slice(0, 200);
+  const longest = longestFirst(content.edges.filter(isLine)).slice(0, 200);
   const turns: number[] = [];
   for (const edge of longest) {
     const level = wrapped(-angleOf(subtract(edge.to, edge.from)));
@@ -24,6 +21,14 @@ export function straightTurns(content: Content): number[] {
     if (turns.length >= 2 * MOST) break;
   }
   return turns;
+}
+
+/** Edges as long as others stay in their order. */
+export function longestFirst<E extends Edge>(edges: readonly E[]): readonly E[] {
+  return edges
+    .map((edge) => ({ edge, length: lengthOf(edge) }))
+    .sort((a, b) => b.length - a.length)
+    .map(({ edge }) => edge);
 }
 
 function isLine(edge: Edge): edge is Line {

@@ -67,7 +67,7 @@ function wordsOf(count: number, design: string): readonly string[] {
       `This design is too large for square codes. Its file, ${design}, is with whoever made this pattern: keep a copy beside it.`,
     ];
   }
-  const all = count === 1 ? 'It holds' : `The ${count} of them hold, in any order,`;
+  const all = count === 1 ? 'It holds' : `All ${count} together, in any order, hold`;
   return [
     `${all} this whole design but its photographs, so that a pattern found years later still knows what it belongs to.`,
     'Scan it and open what it says in Legwright: an address of a site by itself, any other text under Designs, From a link.',
