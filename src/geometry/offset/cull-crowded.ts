@@ -9,11 +9,11 @@ const CULL_FROM = 256;
 /** A piece whose boxes touch more others than this is crowded: cutting it would cost more than asking where it lies too near. */
 const CROWD = 14;
 /** Crowded pieces are looked at in parts down to these shares of the offset, finer as long as many are crowded. */
-const SHARES = [1 / 32, 1 / 512, 1 / 8192];
-/** A part up to this share of the offset whose middle is far enough is kept without looking closer. */
-const COARSE = 1 / 4;
+const SHARES = [1 / 1024, 1 / 32768];
+/** A part up to so many times the finest whose middle is far enough is kept without looking closer. */
+const COARSE = 8;
 /** And up to one of so many of its piece. */
-const MOST_PARTS = 256;
+const MOST_PARTS = 1024;
 
 /** Pieces to be cut, and the pairs of them that lie no further apart than VERTEX_SNAP, where those are known. */
 export interface Culled {
@@ -61,7 +61,7 @@ function cull(pieces: Pieces, others: Int32Array, how: Omit<Trimming, 'result' |
       continue;
     }
     const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
-    trimPiece({ ...how, result, coarse: Math.max(COARSE * how.reach, chord / MOST_PARTS) }, piece, v0, v1);
+    trimPiece({ ...how, result, coarse: Math.max(COARSE * how.finest, chord / MOST_PARTS) }, piece, v0, v1);
   }
   return result;
 }

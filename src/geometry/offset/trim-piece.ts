@@ -1,5 +1,5 @@
 import { addArc, addLine, addVertex, type Pieces } from '../arrangement/pieces.ts';
-import { CARRIER_TOLERANCE, TRIM_MARGIN } from '../tolerance.ts';
+import { TRIM_MARGIN } from '../tolerance.ts';
 import { FREED, freedOfArc, freedOfLine } from './freed-stretch.ts';
 import { type Nearness, NOBODY } from './nearness.ts';
 
@@ -27,11 +27,6 @@ export interface Carrier {
   readonly side: number;
 }
 
-/**
- * How much nearer (share of the offset) than the offset a stretch must lie to be cut off: the loose end then lies well beyond the crossing
- * that bounds the offset.
- */
-const MARGIN = 1e-4;
 const NONE = -1;
 
 /** Adds what of a piece between two vertices of the result is not surely too near the source. */
@@ -61,32 +56,34 @@ function trimPart(trimming: Trimming, piece: Carrier, v0: number, v1: number, op
     mx = cx + (mx - cx) * size;
     my = cy + (my - cy) * size;
   }
-  if (2 * half <= finest) return open === NONE ? v0 : open;
-  const near = nearness.nearerPiece(mx, my, reach - CARRIER_TOLERANCE);
-  const margin = Math.max(MARGIN * reach, TRIM_MARGIN);
-  if (near !== NOBODY) {
-    if (turn === 0)
-      freedOfLine(source, near, mx, my, (x1 - x0) / (2 * half), (y1 - y0) / (2 * half), reach - margin);
-    else freedOfArc(source, near, mx, my, piece, reach - margin);
+  if (2 * half <= finest) {
+    // Too short to be cut any more; but not kept where the whole of it lies too near.
+    if (nearness.nearerPiece(mx, my, reach - half - TRIM_MARGIN) === NOBODY) return open === NONE ? v0 : open;
+    if (open !== NONE) addRun(result, piece, open, v0);
+    return NONE;
   }
-  if (near === NOBODY || !(FREED.from < 0 && FREED.to > 0)) {
+  const far = reach - TRIM_MARGIN;
+  const near = nearness.nearerPiece(mx, my, far);
+  if (near === NOBODY) {
     // The middle is far enough, or nearly.
     if (2 * half <= coarse) return open === NONE ? v0 : open;
     const middle = addVertex(result, mx, my);
     return trimPart(trimming, piece, middle, v1, trimPart(trimming, piece, v0, middle, open));
   }
+  if (turn === 0) freedOfLine(source, near, mx, my, (x1 - x0) / (2 * half), (y1 - y0) / (2 * half), far);
+  else freedOfArc(source, near, mx, my, piece, far);
   const { from, to } = FREED;
   // From the middle of the part to either end, along it.
   const side = turn === 0 ? half : radius * Math.asin(Math.min(1, half / radius));
   let begun = open;
-  if (from <= margin / 2 - side) {
+  if (from <= TRIM_MARGIN / 2 - side) {
     if (begun !== NONE) addRun(result, piece, begun, v0);
   } else {
     const before = vertexAlong(trimming, piece, v0, v1, mx, my, half, from);
     begun = trimPart(trimming, piece, v0, before, begun);
     if (begun !== NONE) addRun(result, piece, begun, before);
   }
-  if (to >= side - margin / 2) return NONE;
+  if (to >= side - TRIM_MARGIN / 2) return NONE;
   return trimPart(trimming, piece, vertexAlong(trimming, piece, v0, v1, mx, my, half, to), v1, NONE);
 }
 
