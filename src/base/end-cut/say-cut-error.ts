@@ -1,5 +1,5 @@
 import type { CutError } from './cut-error.ts';
-import { type CutStyle, sayAngle, sayLength, TEXT, USUAL_STYLE } from './words.ts';
+import { type CutStyle, sayAngle, sayHair, sayLength, TEXT, USUAL_STYLE } from './words.ts';
 
 /** What a slip does, in two sentences. `length` (mm) is that of the part, as given to cutError. */
 export function sayCutError(
@@ -11,7 +11,7 @@ export function sayCutError(
     TEXT.slip(
       sayAngle(error.slip, style),
       of,
-      sayLength(error[of].gap, style),
+      sayHair(error[of].gap, style),
       sayLength(length, style),
       sayLength(error[of].farEnd, style),
     ),

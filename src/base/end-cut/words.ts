@@ -1,4 +1,4 @@
-import { formatAngle, formatLength, type LengthStyle } from '../../measure/index.ts';
+import { formatAngle, formatLength, type LengthStyle, MM_PER } from '../../measure/index.ts';
 import type { ArrisName, End, Lay, Reading, Side } from './api.ts';
 import { RUN, STRIKE } from './facts.ts';
 import type { Move } from './lay.ts';
@@ -135,6 +135,11 @@ export function sayAngle(rad: number, { angle }: CutStyle): string {
 
 export function sayLength(mm: number, { length }: CutStyle): string {
   return formatLength(mm, length);
+}
+
+/** A gap, which fractions are too coarse for: to a thousandth of an inch. */
+export function sayHair(mm: number, style: CutStyle): string {
+  return style.length.unit === 'mm' ? sayLength(mm, style) : `${(mm / MM_PER.in).toFixed(3)} in`;
 }
 
 /** The reading's rise over the run of the maker's unit. */

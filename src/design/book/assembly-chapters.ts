@@ -1,7 +1,7 @@
 import { type BuiltBase, caulAsPart, type TopFixings } from '../../base/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
 import type { ComputedPart } from '../computed.ts';
-import { type BookStyle, degrees, fine, finer, long, sizes } from './book-style.ts';
+import { type BookStyle, clampOpening, degrees, fine, finer, long, sizes } from './book-style.ts';
 import { bookNames } from './names.ts';
 
 /** The steps of gluing with clamps and wedges, and the wedges themselves at full size. */
@@ -10,14 +10,7 @@ export function glueChapter(built: BuiltBase, style: BookStyle): BookChapter {
   const labels = new Map(joints.joints.map(({ name, label }) => [name, label]));
   const { piece: nameOf } = bookNames(built);
   const steps = glue.map(({ names, groups }) => {
-    const [first] = groups;
-    const clamps = (first?.clamps ?? [])
-      .map(({ opening, withCauls, cauls: wedges }) =>
-        wedges.length === 0
-          ? `clamps that open ${long(opening, style)} and their pads`
-          : `clamps that open ${long(withCauls, style)} with the cauls between (wood to wood ${long(opening, style)})`,
-      )
-      .join('; ');
+    const clamps = sayClamps(groups[0]?.clamps ?? [], style);
     const times = groups.length === 1 ? '' : ` Make ${groups.length} alike.`;
     const who = groups.map(({ parts }) => parts.map(nameOf).join(' + ')).join('; ');
     return `${names.map((name) => labels.get(name) ?? name).join(', ')}: ${who}.${times} ${clamps === '' ? 'Press by hand or with light clamps.' : `Take ${clamps}.`} Before the glue sets: diagonals, wind, and every foot on a flat floor.`;
@@ -34,6 +27,21 @@ export function glueChapter(built: BuiltBase, style: BookStyle): BookChapter {
       ...caulBlocks(cauls, nameOf, style),
     ],
   };
+}
+
+/** Alike ones are said once, with how many ways they are wanted in. */
+function sayClamps(clamps: BuiltBase['glue'][number]['groups'][number]['clamps'], style: BookStyle): string {
+  const said = clamps.map(({ opening, withCauls, cauls }) =>
+    cauls.length === 0
+      ? `that open at least ${clampOpening(opening, style)} and their pads (wood to wood ${long(opening, style)})`
+      : `that open at least ${clampOpening(withCauls, style)}, cauls between (wood to wood ${long(opening, style)})`,
+  );
+  return [...new Set(said)]
+    .map((each) => {
+      const ways = said.filter((other) => other === each).length;
+      return `clamps ${each}${ways === 1 ? '' : `, in ${ways} places`}`;
+    })
+    .join('; ');
 }
 
 function caulBlocks(

@@ -36,10 +36,28 @@ export const surface = (area: number, { lengths }: BookStyle): string =>
 /** kg in an avoirdupois pound, exact (international yard and pound agreement, 1959). */
 const KG_PER_LB = 0.45359237;
 
-/** A weight in the unit of the book; in inches pounds, the kilograms beside them. */
+/** Ounces in a pound. */
+const OZ_PER_LB = 16;
+/** Less than this, kg, is said in grams and ounces. */
+const LIGHT = 0.1;
+
+/** A weight in the unit of the book; in inches pounds, the kilograms beside them; what is light in grams and ounces. */
 export function weight(kilograms: number, { lengths }: BookStyle, decimals = 2): string {
-  const metric = `${kilograms.toFixed(decimals)} kg`;
-  return lengths.unit === 'mm' ? metric : `${(kilograms / KG_PER_LB).toFixed(decimals)} lb (${metric})`;
+  const isLight = kilograms < LIGHT;
+  const metric = isLight ? `${Math.round(kilograms * 1000)} g` : `${kilograms.toFixed(decimals)} kg`;
+  if (lengths.unit === 'mm') return metric;
+  const pounds = kilograms / KG_PER_LB;
+  return `${isLight ? `${(pounds * OZ_PER_LB).toFixed(1)} oz` : `${pounds.toFixed(decimals)} lb`} (${metric})`;
+}
+
+/** How far a clamp must open: up to whole centimetres or half inches, as clamps are bought. */
+export function clampOpening(mm: number, { lengths }: BookStyle): string {
+  const step = lengths.unit === 'mm' ? 10 : 25.4 / 2;
+  const up = Math.ceil(mm / step - 1e-6) * step;
+  return formatLength(
+    up,
+    lengths.unit === 'mm' ? { unit: 'mm', decimals: 0 } : { unit: 'in', denominator: 16 },
+  );
 }
 
 export const degrees = (rad: number): string =>

@@ -1,5 +1,5 @@
 import type { BuiltBase, Joint, JointWork } from '../../base/index.ts';
-import { jointPictures, layPicture, type NamedPicture, pictureRow } from '../../drawing/index.ts';
+import { jointPictures, layPicture, type NamedPicture, pictureRow, type Scene } from '../../drawing/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
 import { type BookStyle, capital, fine, finer, sizes, surface, words } from './book-style.ts';
 import { type BookNames, bookNames } from './names.ts';
@@ -44,8 +44,15 @@ function firstOfEach(joints: readonly Joint[], { base }: BuiltBase): readonly Jo
 /** Room for a drawing on the narrowest paper of the book, and what a picture in it may take of its height, mm. */
 const WIDTH = 178;
 const MOST_HEIGHT = 100;
+/** A wider one stands alone in its row, and so at a smaller scale, mm. */
+const MOST_WIDTH = 165;
+/** mm: heights that differ by less are one. */
+const TRIFLE = 3;
+
 /** Scales that joints are marked out at. */
 const SCALES = [1 / 2, 1 / 5, 1 / 10] as const;
+
+const heightOf = ({ box }: Scene): number => box.maxY - box.minY;
 
 /** What is marked out on both parts, and the joint cut open. */
 function markingOut(joint: Joint, { base }: BuiltBase, names: BookNames, style: BookStyle): BookBlock {
@@ -56,8 +63,8 @@ function markingOut(joint: Joint, { base }: BuiltBase, names: BookNames, style: 
     const drawn = (scale: number): readonly NamedPicture[] =>
       jointPictures(placed, label, work, scale).map((picture) => ({ picture, scale }));
     const fits = ({ picture, scale }: NamedPicture): boolean => {
-      const { minY, maxY } = layPicture(picture, scale, lengths).box;
-      return maxY - minY <= MOST_HEIGHT;
+      const { minX, maxX, minY, maxY } = layPicture(picture, scale, lengths).box;
+      return maxY - minY <= MOST_HEIGHT && maxX - minX <= MOST_WIDTH;
     };
     for (const scale of SCALES.slice(0, -1)) {
       const pictures = drawn(scale);
@@ -65,8 +72,13 @@ function markingOut(joint: Joint, { base }: BuiltBase, names: BookNames, style: 
     }
     return drawn(SCALES.at(-1)!);
   });
-  const section = joint.section === undefined ? [] : [sectionPicture(joint.section, names.kind)];
-  return { kind: 'drawing', scene: pictureRow([...marked, ...section], WIDTH, lengths) };
+  const rowWith = (pictures: readonly NamedPicture[]) => pictureRow([...marked, ...pictures], WIDTH, lengths);
+  if (joint.section === undefined) return { kind: 'drawing', scene: rowWith([]) };
+  const [small, large] = (['small', 'large'] as const).map((size) =>
+    rowWith([sectionPicture(joint.section!, names.kind, size)]),
+  ) as [Scene, Scene];
+  // Large where that costs no height.
+  return { kind: 'drawing', scene: heightOf(large) < heightOf(small) + TRIFLE ? large : small };
 }
 
 function jointBlocks(joint: Joint, built: BuiltBase, style: BookStyle): readonly BookBlock[] {

@@ -12,19 +12,23 @@ import {
 /** What is shown round the joint beyond its own bores, mm of wood. */
 const ROUND = 16;
 /** Room for it on paper without its figures, mm. */
-const MOST = { width: 36, height: 40 } as const;
+const MOST = { small: { width: 36, height: 40 }, large: { width: 56, height: 56 } } as const;
 /** Walls thicker than this, mm, are no concern. */
 const SHOWN_WALL = 40;
 const TAG = { id: 'section', role: 'left' } as const;
 
 /** The joint cut open along the drilled line: both parts, what is bored and what goes in, and the least wood left. */
-export function sectionPicture(section: JointSection, labelOf: (part: string) => string): NamedPicture {
+export function sectionPicture(
+  section: JointSection,
+  labelOf: (part: string) => string,
+  size: keyof typeof MOST = 'small',
+): NamedPicture {
   const { parts, walls } = section;
   const inner = parts.flatMap(({ bores, tenons }) => [...bores, ...tenons]);
   const box = boundsOfRegions(inner.length > 0 ? inner : parts.flatMap(({ regions }) => regions));
   const seen = parts.map((part) => ({ ...part, regions: intersectRegions(part.regions, [around(box)]) }));
   const all = boundsOfRegions(seen.flatMap(({ regions }) => regions));
-  const most = Math.min(MOST.width / (all.maxX - all.minX), MOST.height / (all.maxY - all.minY));
+  const most = Math.min(MOST[size].width / (all.maxX - all.minX), MOST[size].height / (all.maxY - all.minY));
   return {
     picture: {
       name: 'Section along the drilled line',

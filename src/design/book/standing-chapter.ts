@@ -22,7 +22,7 @@ export function standingChapter({ standing, base }: BuiltBase, style: BookStyle)
       worst?.load === undefined
         ? 'no load on the top'
         : `${weight(worst.load.kilograms, style, 0)}${style.lengths.unit === 'mm' ? ` (${Math.round(worst.load.newtons)} N)` : ''}`,
-      `standing ${long(tipping.fromEdge, style)} in from the edge at the worst place. ${tipping.assumption} ${tipping.source}`,
+      `standing ${long(tipping.fromEdge, style)} inside the edge, at the worst place. ${tipping.assumption} ${tipping.source}`,
     ]);
   }
   for (const { label, sag } of firstOfEach(beams)) {

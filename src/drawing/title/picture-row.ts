@@ -1,3 +1,4 @@
+import type { Vec } from '../../geometry/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
 import type { Mark, Scene } from '../api.ts';
 import { textMark } from '../layout/drawing.ts';
@@ -23,20 +24,29 @@ export function pictureRow(pictures: readonly NamedPicture[], width: number, len
     ...layPicture(picture, scale, lengths),
     name: `${picture.name}, ${scale >= 1 ? `${scale}:1` : `1:${Math.round(1 / scale)}`}`,
   }));
-  const marks: Mark[] = [];
-  let [right, top, foot] = [0, 0, 0];
+  const rows: { right: number; marks: Mark[] }[] = [];
   for (const { marks: own, box, name } of laid) {
-    const wide = box.maxX - box.minX;
-    if (right > 0 && right + wide > width) [right, top] = [0, foot - APART];
-    const shift = { x: right - box.minX, y: top - box.maxY };
-    marks.push(...own.map((mark) => transformMark(mark, { turn: 0, shift, scale: 1, mirrored: false })));
-    const under = top - (box.maxY - box.minY) - NAME.under;
-    const middle = { x: right + wide / 2, y: under };
-    const said = textMark(name, middle, { height: NAME.height, align: 'middle', role: 'dimension' });
-    const over = boundsOfMarks([said]).minX - right;
-    marks.push(over < 0 ? { ...said, at: { ...middle, x: middle.x - over } } : said);
-    right = Math.max(right + wide, boundsOfMarks([marks.at(-1)!]).maxX) + APART;
-    foot = Math.min(foot, under);
+    const under = { x: (box.minX + box.maxX) / 2, y: box.minY - NAME.under };
+    const said = textMark(name, under, { height: NAME.height, align: 'middle', role: 'dimension' });
+    const [low, high] = [boundsOfMarks([said]).minX, boundsOfMarks([said]).maxX];
+    const left = Math.min(box.minX, low);
+    const wide = Math.max(box.maxX, high) - left;
+    // In the first row that has room left: a small picture stands beside an earlier one rather than under a wide one.
+    const free = rows.find(({ right }) => right + wide <= width);
+    const row = free ?? { right: 0, marks: [] };
+    if (free === undefined) rows.push(row);
+    const shift = { x: row.right - left, y: -box.maxY };
+    row.marks.push(...[...own, said].map((mark) => moved(mark, shift)));
+    row.right += wide + APART;
   }
+  let top = 0;
+  const marks = rows.flatMap((row) => {
+    const placed = row.marks.map((mark) => moved(mark, { x: 0, y: top }));
+    top = boundsOfMarks(placed).minY - APART;
+    return placed;
+  });
   return { marks, box: boundsOfMarks(marks) };
 }
+
+const moved = (mark: Mark, shift: Vec): Mark =>
+  transformMark(mark, { turn: 0, shift, scale: 1, mirrored: false });
