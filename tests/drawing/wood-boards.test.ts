@@ -39,6 +39,50 @@ it('a board is drawn to a scale of the standard, with what lies on it named insi
   expect(sceneToSvg(scene, testLettering())).toContain('saw-line');
 });
 
+/** Scales of reduction that ISO 5455 recommends. */
+const RECOMMENDED = [1, 2, 5, 10, 20, 50];
+
+it.each([250, 500, 1300, 2600, 5200, 13_000])(
+  'a board of %d mm is drawn as long as its scale says, with bars and offcuts that hold at it, its marked end at the left',
+  (long) => {
+    const board = boardOf(long, 200);
+    const laid = layAt(layOf('leg', strip(80, long / 2)), {
+      id: 'leg',
+      board: 'A',
+      at: vec(0, 0),
+      turned: 0,
+      mirrored: false,
+    });
+    const [account] = accountOf([board], [laid], CLOSE).boards;
+    const { scene, scale, factor } = boardDrawing(account!, { lengths: LENGTHS, room: 270 });
+    const [one, times] = scale.split(':').map(Number) as [number, number];
+    expect(one).toBe(1);
+    expect(RECOMMENDED).toContain(times);
+    expect(factor).toBeCloseTo(1 / times, 12);
+    const boxes = (role: string) =>
+      scene.marks.flatMap((mark) =>
+        mark.kind === 'path' && mark.role === role ? [boundsOfEdges(mark.edges)] : [],
+      );
+    expect(Math.max(...boxes('part').map(({ maxX, minX }) => maxX - minX))).toBeCloseTo(long / times, 9);
+    // 24 in are 609.6 mm.
+    const bars = boxes('mark').map(({ minX, maxX }) => (maxX - minX) * times);
+    expect(bars).toEqual([expect.closeTo(500, 6), expect.closeTo(609.6, 6)]);
+    const [triangle] = boxes('reference');
+    expect(triangle!.maxX).toBeLessThan(0);
+    const marked = scene.marks.find((mark) => mark.kind === 'text' && mark.text === 'marked end');
+    expect(marked?.kind === 'text' && marked.at.x).toBeLessThan(0);
+    // Left over: beyond the leg all the width, and beside it 120 mm; each said along the board first.
+    const said = scene.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+    const offcut = said.find((text) => /\d+ × \d+/.test(text));
+    const sizes = account!.offcuts.map(({ rectangle }) => rectangle!);
+    expect(sizes).toHaveLength(1);
+    if (offcut !== undefined) {
+      const [{ minX, maxX, minY, maxY }] = sizes as [(typeof sizes)[number]];
+      expect(offcut).toContain(`${Math.round(maxX - minX)} × ${Math.round(maxY - minY)}`);
+    } else expect(long).toBeGreaterThan(5200);
+  },
+);
+
 it('the template of a patch shows opening and plug at full size, and both middle lines as check lengths', () => {
   const flaw = { outer: circleOutline(vec(400, 90), 6, { id: 'k', role: 'left' }, 1), holes: [] };
   const tooling = { cutter: 3, bushing: 8 };

@@ -185,7 +185,37 @@ describe('a drilling pattern', () => {
     expect(found.map(({ parts }) => parts.length)).toEqual([2, 1]);
   });
 
+  it('says where each outline lies from the middle of the top, as one who sits at it calls left and front', () => {
+    for (const { pattern, parts } of patterns) {
+      const said = texts(pattern.scene.marks);
+      for (const part of parts) {
+        // x runs to the sitter's right, y away from the sitter: the middle of the outline's own corners, box and all.
+        const corners = plan.rows
+          .find((row) => row.part === part)!
+          .footprint.flatMap(({ outer }) => outer.edges.map(({ from }) => from));
+        const middleOf = (along: 'x' | 'y'): number => {
+          const all = corners.map((corner) => corner[along]);
+          return (Math.min(...all) + Math.max(...all)) / 2;
+        };
+        const line = said.find((text) => text.startsWith(`${part}: middle of the outline`))!;
+        for (const [at, less, more] of [
+          [middleOf('x'), 'left', 'right'],
+          [middleOf('y'), 'front', 'back'],
+        ] as const) {
+          if (Math.abs(at) < 0.05) expect(line).toContain('on the middle line');
+          else expect(line).toContain(`${Math.abs(at).toFixed(1)} mm to the ${at < 0 ? less : more}`);
+        }
+      }
+    }
+  });
+
   it('says pilot, depth and what is left of the top', () => {
+    // A hole 2 mm deeper than the insert of 15 mm, in a top of 30 mm.
+    expect(patterns[0]!.pattern.toolFacts.slice(0, 3)).toEqual([
+      { words: 'Pilot', figure: 'Ø 10.5 mm' },
+      { words: 'Depth, with a stop', figure: '17.0 mm' },
+      { words: 'Left of the top', figure: '13.0 mm' },
+    ]);
     const said = texts(patterns[0]!.pattern.scene.marks).join('; ');
     expect(said).toContain('M6: drill Ø 10.5 mm, 17.0 mm deep with a stop; 13.0 mm of the top is left');
   });
