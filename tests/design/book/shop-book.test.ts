@@ -216,6 +216,100 @@ describe.each(BASE_FORMS.map(({ name }) => name))('the shop book of %s', (form) 
   });
 });
 
+describe('figures of the shop book stand under their own heads', () => {
+  const table = computedOf.bind(undefined, 'raked-table', 'mm');
+  const textsOf = (title: string): string =>
+    chapterOf(table(), title)
+      .blocks.flatMap((each) =>
+        each.kind === 'text'
+          ? [each.text]
+          : each.kind === 'list'
+            ? each.items
+            : each.kind === 'table'
+              ? each.rows.flat()
+              : [],
+      )
+      .join('\n');
+  const mm = (cell: string): number => Number(cell.replace(/ mm$/, ''));
+
+  test('fixings of the top: along and across as the aprons stand, slots across the grain with more room the way that the top moves more', () => {
+    const [points] = tablesOf(chapterOf(table(), 'The top and the feet'));
+    const said = textsOf('The top and the feet');
+    const [, narrower, wider] = /([\d.]+) mm narrower and ([\d.]+) mm wider/.exec(said)!.map(Number) as [
+      number,
+      number,
+      number,
+    ];
+    expect(points!.rows.length).toBeGreaterThan(8);
+    const rows = points!.rows.map(([through, ...cells]) => ({ through: through!, cells }));
+    // A long apron runs along the table at one distance from the middle, the front one on the sitter's side; an end apron across it.
+    const front = rows.filter(({ through }) => through === 'Long apron F').map(({ cells }) => cells.map(mm));
+    const left = rows.filter(({ through }) => through === 'End apron L').map(({ cells }) => cells.map(mm));
+    expect(new Set(front.map(([, across]) => across)).size).toBe(1);
+    expect(front[0]![1]).toBeLessThan(-100);
+    expect(new Set(front.map(([along]) => along)).size).toBe(front.length);
+    expect(new Set(left.map(([along]) => along)).size).toBe(1);
+    expect(left[0]![0]).toBeLessThan(-100);
+    for (const { cells } of rows) {
+      const across = mm(cells[1]!);
+      const [width, length] = cells[2]!.replace(' mm', '').split(' × ').map(Number) as [number, number];
+      // ISO 273, medium: 6.6 mm for M6. The slot is as long as that and both rooms.
+      expect(width).toBe(6.6);
+      const [inwards, outwards] = [mm(cells[3]!), mm(cells[4]!)];
+      expect(Math.abs(width + inwards + outwards - length)).toBeLessThan(0.11);
+      // A screw in the top goes outwards as the top swells and inwards as it shrinks.
+      if (Math.abs(across) > 100) expect(outwards > inwards).toBe(wider > narrower);
+    }
+  });
+
+  test('clamps open wider than the wood between them by at least two cauls, in sizes that are sold', () => {
+    const steps = textsOf('Gluing up');
+    const clamps = [...steps.matchAll(/open at least (\d+) mm.*?\(wood to wood ([\d.]+) mm\)/g)];
+    expect(clamps.length).toBeGreaterThan(1);
+    for (const [, opening, wood] of clamps) {
+      expect(Number(opening) % 10).toBe(0);
+      // Flat cauls are 18 mm thick, and so are wedges where they are thinnest.
+      expect(Number(opening) - Number(wood)).toBeGreaterThanOrEqual(36);
+      expect(Number(opening) - Number(wood)).toBeLessThan(36 + 2 * 15 + 10);
+    }
+  });
+
+  test('what tips it, in newtons, is the weight of its kilograms', () => {
+    const [, kilograms, newtons] = /(\d+) kg \((\d+) N\)/.exec(textsOf('How it stands'))!.map(Number) as [
+      number,
+      number,
+      number,
+    ];
+    // Standard gravity, 9.80665 m/s² (ISO 80000-3); the kilograms are printed whole.
+    expect(Math.abs(newtons - kilograms * 9.80665)).toBeLessThan(5.5);
+  });
+
+  test('an error is no likelier than its worst, and a foot is farther from a joint than its gap is wide', () => {
+    const [joints] = tablesOf(chapterOf(table(), 'What must be exact'));
+    for (const [label, across, toFoot, ...errors] of joints!.rows) {
+      const [gapWorst, gapLikely, footWorst, footLikely] = errors.map(mm) as [number, number, number, number];
+      expect(mm(toFoot!), label).toBeGreaterThan(mm(across!));
+      expect(gapWorst, label).toBeGreaterThan(gapLikely);
+      expect(footWorst, label).toBeGreaterThan(footLikely);
+      // Half a degree over the way to the foot is most of what the foot is off: 0.0087 of it.
+      expect(footLikely / mm(toFoot!)).toBeGreaterThan(0.0085);
+    }
+  });
+
+  test('what is light is said in grams, or in ounces with the grams beside them', () => {
+    expect(textsOf('Parts and marks')).toMatch(/about \d+ g stay of it once dry/);
+    const pieces = chapterOf(computedOf('raked-table', 'in'), 'Parts and marks').blocks;
+    const said = pieces.flatMap((each) => (each.kind === 'text' ? [each.text] : [])).join(' ');
+    const [, ounces, grams] = /about ([\d.]+) oz \((\d+) g\)/.exec(said)!.map(Number) as [
+      number,
+      number,
+      number,
+    ];
+    // 16 ounces in the pound of 0.453 592 37 kg: 28.35 g each.
+    expect(Math.abs(ounces * 28.349523125 - grams)).toBeLessThan(2);
+  });
+});
+
 test('a book in inches has no millimetre in it, nor a book in millimetres an inch', () => {
   for (const [unit, other] of [
     ['in', /\d (?:mm|cm²|m³)\b/],
