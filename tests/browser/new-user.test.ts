@@ -160,3 +160,25 @@ test('what stops a design has a button with the figure that cures it: the end of
   expect(troubles).toEqual([]);
   await context.close();
 });
+
+test('what only weights and standing tell stays in view while it is reckoned anew', async ({ app }) => {
+  const { page, troubles, context } = await app.visitor();
+  await beginDesign(page, app.address, 'Shallow V trestle');
+  await page.locator('.notes.whole').waitFor();
+  const before = await page.locator('.finding').count();
+  // Every number of findings that is shown from here on.
+  await page.evaluate(() => {
+    const counts: number[] = [];
+    (globalThis as unknown as { counts: number[] }).counts = counts;
+    const list = document.querySelector('.findings')!;
+    new MutationObserver(() => counts.push(list.children.length)).observe(list, { childList: true });
+  });
+  await fieldOf(page, 'Thickness of the top').fill('29 mm');
+  await fieldOf(page, 'Thickness of the top').press('Enter');
+  await page.locator('.notes:not(.whole)').waitFor();
+  await page.locator('.notes.whole').waitFor();
+  const counts = await page.evaluate(() => (globalThis as unknown as { counts: number[] }).counts);
+  expect(Math.min(...counts, before)).toBe(before);
+  expect(troubles).toEqual([]);
+  await context.close();
+});

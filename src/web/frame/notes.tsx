@@ -6,6 +6,7 @@ import { cures, takeCure } from '../state/cures.ts';
 import { keyOfFinding } from '../state/key-of-finding.ts';
 import { selection } from '../state/selection.ts';
 import { seekParameter, showFinding } from '../state/show-finding.ts';
+import { type ShownFinding, shownFindings } from '../state/shown-findings.ts';
 import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
 
@@ -13,7 +14,8 @@ const said = words.notes;
 
 /** What the checks have to say, always in view; each finding leads to its place, and has its cure beside it. */
 export function Notes() {
-  const findings = useAnswer('findings') ?? [];
+  useAnswer('findings');
+  const findings = shownFindings.value;
   const wrong = problems.value;
   // On a phone they are one line until they are opened.
   const [isOpen, setOpen] = useState(false);
@@ -21,7 +23,9 @@ export function Notes() {
     <aside class={`notes ${progress.value} ${isOpen ? '' : 'is-closed'}`} aria-label={said.title}>
       <header>
         <h2>{said.title}</h2>
-        <p class="tally">{wrong.length > 0 ? said.unusable : tallyOf(findings)}</p>
+        <p class="tally">
+          {wrong.length > 0 ? said.unusable : tallyOf(findings.map(({ finding }) => finding))}
+        </p>
         <p class="progress" role="status">
           {progress.value === 'reckoning' ? words.reckoning : progress.value === 'settled' ? words.later : ''}
         </p>
@@ -36,8 +40,12 @@ export function Notes() {
         {wrong.map((problem) => (
           <ProblemItem key={problem.message} problem={problem} />
         ))}
-        {findings.map((finding) => (
-          <FindingItem key={`${keyOfFinding(finding)} ${finding.message}`} finding={finding} />
+        {findings.map(({ finding, awaited }) => (
+          <FindingItem
+            key={`${keyOfFinding(finding)} ${finding.message}`}
+            finding={finding}
+            awaited={awaited}
+          />
         ))}
       </ul>
       {findings.length === 0 && wrong.length === 0 ? <p class="hint">{said.none}</p> : null}
@@ -69,12 +77,15 @@ function ProblemItem({ problem }: { readonly problem: Problem }) {
   );
 }
 
-function FindingItem({ finding }: { readonly finding: Finding }) {
+function FindingItem({ finding, awaited }: ShownFinding) {
   const key = keyOfFinding(finding);
   const { severity, message, cure } = finding;
   const isChosen = selection.value.finding === key;
   return (
-    <li class={`finding ${severity} ${isChosen ? 'is-chosen' : ''}`}>
+    <li
+      class={`finding ${severity} ${isChosen ? 'is-chosen' : ''} ${awaited ? 'is-awaited' : ''}`}
+      title={awaited ? said.awaited : undefined}
+    >
       <button type="button" aria-pressed={isChosen} title={said.show} onClick={() => showFinding(finding)}>
         <span class="severity">{said.severity[severity]}</span> {message}
       </button>

@@ -4,6 +4,7 @@ export const notes = {
   none: 'The checks have nothing to say.',
   severity: { stop: 'Stop', caution: 'Caution', note: 'Note' },
   show: 'Show where',
+  awaited: 'As it was before the last change: it is reckoned anew.',
   toFigure: 'To the figure',
   open: 'Read',
   close: 'Close',
