@@ -31,6 +31,8 @@ export type SessionOutcome =
   | { readonly kind: 'abandoned' };
 
 export interface SessionOptions {
+  /** What was found before, to be gone on with; otherwise the session begins with nothing remembered. */
+  readonly memo?: Memo;
   /**
    * Asked between two steps: a promise for when to go on (once messages that wait have been heard), or nothing to go on at
    * once: short steps follow each other closely, so a caller may look at its clock and pause only now and then.
@@ -38,9 +40,7 @@ export interface SessionOptions {
   readonly pause: () => Promise<void> | undefined;
 }
 
-/** Begins with nothing remembered. */
-export function openSession({ pause }: SessionOptions): Session {
-  const memo: Memo = new Map();
+export function openSession({ pause, memo = new Map() }: SessionOptions): Session {
   let newest = 0;
   return {
     compute: async (design, options = {}) => {

@@ -11,12 +11,27 @@ import { checkReferences } from './check-references.ts';
 import { collectComplaints, inOrder } from './complaints.ts';
 import type { Form } from './form.ts';
 
+/** The forms read last, by their text: whoever has a design in hand asks for its form. */
+const readLast = new Map<string, Form>();
+const MOST_KEPT = 16;
+
 /**
  * A form from the text of its file, checked as far as it can be before any parameter has a value: the grammar of README.md,
  * every name, every unit, no circles. Otherwise all problems found, at most 20, each with file, line and column. Bounded in time and
  * memory whatever the text.
  */
 export function readForm(text: string, file: string): Result<Form> {
+  const known = readLast.get(text);
+  if (known !== undefined) return ok(known.file === file ? known : { ...known, file });
+  const read = readAnew(text, file);
+  if (!read.ok) return read;
+  const [oldest] = readLast.keys();
+  if (oldest !== undefined && readLast.size === MOST_KEPT) readLast.delete(oldest);
+  readLast.set(text, read.value);
+  return read;
+}
+
+function readAnew(text: string, file: string): Result<Form> {
   const source = readTree(text, file);
   if (!source.ok) return source;
   const { tree, places } = source.value;

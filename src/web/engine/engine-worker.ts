@@ -3,9 +3,10 @@ import wasmUrl from 'manifold-3d/manifold.wasm?url';
 import { loadSolids, type SolidKernel } from '../../base/index.ts';
 import { type Design, openSession, type Wanted } from '../../design/index.ts';
 import type { Answering } from './answers/answering.ts';
-import { ANSWERS } from './answers/index.ts';
+import { ANSWERS, FURTHER } from './answers/index.ts';
 import { isEarly, isLast, viewsWanted } from './answers/wanted.ts';
 import { DEEDS } from './deeds/index.ts';
+import { known } from './known.ts';
 import { nextTask } from './next-task.ts';
 import type { AskedQuestion, FromWorker, ToWorker } from './protocol.ts';
 import { createPuller } from './pull-design.ts';
@@ -33,6 +34,7 @@ let sentOf = '';
 let rested = 0;
 const puller = createPuller();
 const session = openSession({
+  memo: known,
   pause: () => {
     if (performance.now() - rested < SPELL) return undefined;
     return nextTask().then(() => {
@@ -56,7 +58,7 @@ scope.addEventListener('message', ({ data }) => {
 
 async function doOnce({ id, deed, input }: Extract<ToWorker, { kind: 'do' }>): Promise<void> {
   try {
-    const run = DEEDS[deed] as (input: unknown) => unknown;
+    const run = (await DEEDS[deed]()) as (input: unknown) => unknown;
     scope.postMessage({ kind: 'done', id, outcome: await run(input) });
   } catch (cause) {
     scope.postMessage({ kind: 'fault', id, message: messageOf(cause) });
@@ -86,12 +88,11 @@ async function answer(asked: Asked): Promise<void> {
     standing: false,
   });
   if (!early) return;
-  if (pull?.end === false) return;
   const soon = questions.filter((each) => !isLast(each));
   const late = await answerFrom(asked, design, soon, { views, standing: false });
   if (!late) return;
   scope.postMessage({ kind: 'settled', turn, whole: false });
-  if (!(await quiet(asked))) return;
+  if (pull?.end === false || !(await quiet(asked))) return;
   solids ??= await loadSolids(wasmUrl);
   if (await answerFrom(asked, design, questions, { views })) {
     scope.postMessage({ kind: 'settled', turn, whole: true });
@@ -123,7 +124,7 @@ async function answerFrom(
   };
   scope.postMessage({ kind: 'computed', turn: asked.turn, problems });
   for (const { key, question, options } of questions) {
-    const found = (ANSWERS[question] as Answer)(from, options);
+    const found = (await answerTo(question))(from, options);
     if (found === undefined || sent.get(key) === found) continue;
     sent.set(key, found);
     scope.postMessage({ kind: 'answer', turn: asked.turn, key, answer: found });
@@ -134,6 +135,11 @@ async function answerFrom(
     }
   }
   return true;
+}
+
+async function answerTo(question: AskedQuestion['question']): Promise<Answer> {
+  const own = question in ANSWERS ? ANSWERS[question as keyof typeof ANSWERS] : undefined;
+  return (own ?? (await FURTHER[question as keyof typeof FURTHER]())) as Answer;
 }
 
 async function quiet(asked: Asked): Promise<boolean> {

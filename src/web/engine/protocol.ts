@@ -1,16 +1,19 @@
 import type { Problem } from '../../core/index.ts';
 import type { Design } from '../../design/index.ts';
-import type { ANSWERS } from './answers/index.ts';
+import type { ANSWERS, FURTHER } from './answers/index.ts';
 import type { DEEDS } from './deeds/index.ts';
 
+type Fetched<L extends Readonly<Record<string, () => Promise<unknown>>>> = {
+  readonly [N in keyof L]: Awaited<ReturnType<L[N]>>;
+};
 /** What screens may ask of the design in hand; each is answered anew whenever the design changes. */
-type Answers = typeof ANSWERS;
+type Answers = typeof ANSWERS & Fetched<typeof FURTHER>;
 export type Question = keyof Answers;
 export type OptionsOf<Q extends Question> = Parameters<Answers[Q]>[1];
 export type AnswerTo<Q extends Question> = ReturnType<Answers[Q]>;
 
 /** What the page may have done once, whatever the design in hand: reading a file, beginning a design. */
-type Deeds = typeof DEEDS;
+type Deeds = Fetched<typeof DEEDS>;
 export type Deed = keyof Deeds;
 export type InputOf<D extends Deed> = Parameters<Deeds[D]>[0];
 export type OutcomeOf<D extends Deed> = Awaited<ReturnType<Deeds[D]>>;

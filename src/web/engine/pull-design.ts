@@ -3,12 +3,12 @@ import {
   designAfterPull,
   type HeldHandle,
   holdHandle,
-  type Memo,
   pullHeld,
   settleHeld,
 } from '../../design/index.ts';
 import { CAMERAS } from '../../drawing/index.ts';
 import { describeForm } from '../../sketch/index.ts';
+import { known } from './known.ts';
 import type { Pull, PulledTo } from './protocol.ts';
 
 /** Pulls handles one after the other; what is held stays held while the same design is pulled by the same point. */
@@ -20,14 +20,13 @@ export interface Puller {
 }
 
 export function createPuller(): Puller {
-  const memo: Memo = new Map();
   let held: HeldHandle | undefined;
   let key = '';
   return {
     pull: (design, { handle, of, to, end }) => {
       const now = `${handle} ${JSON.stringify([design.parameters, design.measured, design.form.name])}`;
       if (now !== key) {
-        const taken = holdHandle(design, handle, memo);
+        const taken = holdHandle(design, handle, known);
         held = taken.ok ? taken.value : undefined;
         key = now;
       }

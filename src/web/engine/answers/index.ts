@@ -1,44 +1,31 @@
-import { book } from './book.ts';
 import { comb } from './comb.ts';
-import { figureSheetInHand, figures, figureView } from './figures.ts';
 import { findings } from './findings.ts';
 import { form } from './form.ts';
 import { handles } from './handles.ts';
-import { joints } from './joints.ts';
-import { meshes } from './meshes.ts';
 import { parts } from './parts.ts';
-import { pattern } from './pattern.ts';
 import { picture } from './picture.ts';
-import { routing } from './routing.ts';
 import { sheetCount } from './sheet-count.ts';
-import { patternList, patternScene, sheets } from './sheets.ts';
 import { thumbnail } from './thumbnail.ts';
-import { boards, woodChapters } from './wood.ts';
 
 /**
  * Every question that a screen may ask, by name: a function of what the engine found, that gives plain data for the page. A new question
- * is a file of its own here and a line in this list; `useAnswer` asks it.
+ * is a file of its own here and a line in one of these lists; `useAnswer` asks it. These are what the first view asks.
  */
-export const ANSWERS = {
-  comb,
-  figures,
-  figureSheet: figureSheetInHand,
-  figureView,
-  findings,
-  form,
-  handles,
-  joints,
-  meshes,
-  parts,
-  pattern,
-  picture,
-  sheetCount,
-  thumbnail,
-  book,
-  patternList,
-  patternScene,
-  routing,
-  sheets,
-  boards,
-  woodChapters,
+export const ANSWERS = { comb, findings, form, handles, parts, picture, sheetCount, thumbnail };
+
+/** The others are fetched when they are first asked. */
+export const FURTHER = {
+  book: async () => (await import('./book.ts')).book,
+  boards: async () => (await import('./wood.ts')).boards,
+  figures: async () => (await import('./figures.ts')).figures,
+  figureSheet: async () => (await import('./figures.ts')).figureSheetInHand,
+  figureView: async () => (await import('./figures.ts')).figureView,
+  joints: async () => (await import('./joints.ts')).joints,
+  meshes: async () => (await import('./meshes.ts')).meshes,
+  pattern: async () => (await import('./pattern.ts')).pattern,
+  patternList: async () => (await import('./sheets.ts')).patternList,
+  patternScene: async () => (await import('./sheets.ts')).patternScene,
+  routing: async () => (await import('./routing.ts')).routing,
+  sheets: async () => (await import('./sheets.ts')).sheets,
+  woodChapters: async () => (await import('./wood.ts')).woodChapters,
 };

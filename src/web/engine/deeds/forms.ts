@@ -7,8 +7,9 @@ import {
   usualTooling,
   usualUnits,
 } from '../../../design/index.ts';
-import { describeForm, isBaseForm, readForm } from '../../../sketch/index.ts';
+import { headOfForm, isBaseForm, readForm } from '../../../sketch/index.ts';
 import { FORM_TEXTS } from '../forms.ts';
+import { known } from '../known.ts';
 
 /** A form that comes with the program. */
 export interface ListedForm {
@@ -22,7 +23,7 @@ export interface ListedForm {
 /** The forms that come with the program: whole bases first, then parts. */
 export function listForms(_: undefined): readonly ListedForm[] {
   const forms = [...FORM_TEXTS].map(([name, text]): ListedForm => {
-    const { title, about } = describeForm(formNamed(name));
+    const { title, about } = headOfForm(text) ?? { title: name, about: '' };
     return { name, title, about, isBase: isBaseForm(text) };
   });
   return forms.toSorted((a, b) => Number(b.isBase) - Number(a.isBase) || a.title.localeCompare(b.title));
@@ -47,7 +48,10 @@ export function beginDesign(said: {
     paper: usualPaper(said.unit),
     date: said.date,
   };
-  const computed = compute(startDesign({ ...beginning, parts: [] }), { wanted: { patterns: [] } });
+  const computed = compute(startDesign({ ...beginning, parts: [] }), {
+    memo: known,
+    wanted: { patterns: [], standing: false },
+  });
   if (!computed.ok) throw new RangeError(`${said.form} cannot be made at its defaults`);
   return startDesign({ ...beginning, parts: computed.value.parts.map(({ part }) => part.name) });
 }

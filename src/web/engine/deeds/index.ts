@@ -1,27 +1,22 @@
-import { checkStored, readFile, writeFile } from './files.ts';
-import { beginDesign, listForms } from './forms.ts';
-import { designInLink, linkOf } from './links.ts';
-import { beginOwnShape, strokesInSvg } from './own-shapes.ts';
-import { calibrate, layPattern, listPapers, readBars } from './sheets.ts';
-import { toUnits } from './units.ts';
-import { usualGuide, usualSize } from './usuals.ts';
-
-/** What the page may have done in the worker, by name; `engineDo` asks for it. A new one is a file here and a line in this list. */
+/**
+ * What the page may have done in the worker, by name; `engineDo` asks for it. Each is fetched when it is first asked for. A new one is a file here and a
+ * line in this list.
+ */
 export const DEEDS = {
-  toUnits,
-  beginOwnShape,
-  designInLink,
-  linkOf,
-  strokesInSvg,
-  beginDesign,
-  checkStored,
-  listForms,
-  readFile,
-  writeFile,
-  calibrate,
-  layPattern,
-  listPapers,
-  readBars,
-  usualGuide,
-  usualSize,
+  toUnits: async () => (await import('./units.ts')).toUnits,
+  beginOwnShape: async () => (await import('./own-shapes.ts')).beginOwnShape,
+  strokesInSvg: async () => (await import('./own-shapes.ts')).strokesInSvg,
+  designInLink: async () => (await import('./links.ts')).designInLink,
+  linkOf: async () => (await import('./links.ts')).linkOf,
+  beginDesign: async () => (await import('./forms.ts')).beginDesign,
+  listForms: async () => (await import('./forms.ts')).listForms,
+  checkStored: async () => (await import('./files.ts')).checkStored,
+  readFile: async () => (await import('./files.ts')).readFile,
+  writeFile: async () => (await import('./files.ts')).writeFile,
+  calibrate: async () => (await import('./sheets.ts')).calibrate,
+  layPattern: async () => (await import('./sheets.ts')).layPattern,
+  listPapers: async () => (await import('./sheets.ts')).listPapers,
+  readBars: async () => (await import('./sheets.ts')).readBars,
+  usualGuide: async () => (await import('./usuals.ts')).usualGuide,
+  usualSize: async () => (await import('./usuals.ts')).usualSize,
 };

@@ -1,0 +1,123 @@
+/**
+ * The built app in the browser (`npm run build` first): from a figure typed, or a point pulled, to the drawn page in the front view; and a design
+ * opened from a link by a browser that has never been here. Every base form at its defaults, by the clock: other work on the machine counts. Frames of
+ * 60 Hz are 16.7 ms.
+ */
+import type { Page } from 'playwright-core';
+import { afterAll, bench, describe } from 'vitest';
+import { compute, designLink } from '../../src/design/index.ts';
+import { beginDesign, fieldOf, openApp } from '../browser/support/app.ts';
+import { sampleDesign } from '../design/sample-design.ts';
+import { BASE_FORMS } from '../forms/forms.ts';
+import { middleAndTail } from './middle-and-tail.ts';
+import { type Shown, watchNextInput } from './watch-page.ts';
+
+/** Changes of each kind that count, and those before them that let the browser compile what it runs. */
+const CHANGES = 30;
+const BEFORE = 20;
+const OPENED = 5;
+/** ms that nothing takes. */
+const PATIENCE = 20_000;
+const app = await openApp();
+const table: string[] = [];
+
+/** Follows one key: comes back with ms from it to what the page shows. */
+async function shownAfter(page: Page, key: string): Promise<Shown> {
+  await page.evaluate(watchNextInput);
+  await page.keyboard.press(key);
+  const late = new Promise<never>((_, refuse) =>
+    setTimeout(() => refuse(new Error(`nothing follows from ${key}`)), PATIENCE).unref(),
+  );
+  return Promise.race([
+    page.evaluate(() => (globalThis as unknown as { watched: Promise<Shown> }).watched),
+    late,
+  ]);
+}
+
+async function changes(change: (turn: number) => Promise<Shown>): Promise<readonly Shown[]> {
+  const shown: Shown[] = [];
+  for (let turn = 0; turn < BEFORE + CHANGES; turn++) {
+    const after = await change(turn);
+    if (turn >= BEFORE) shown.push(after);
+  }
+  return shown;
+}
+
+function row(form: string, what: string, shown: readonly Shown[]): void {
+  const of = (name: keyof Shown): string => middleAndTail(shown.map((each) => each[name]));
+  table.push(`${form.padEnd(20)} ${what.padEnd(8)} ${of('drawn')}   ${of('ready')}   ${of('settled')}`);
+}
+
+for (const { name, data } of BASE_FORMS) {
+  describe(`${name} in the browser`, () => {
+    bench(
+      'typed and pulled',
+      async () => {
+        const { page, context } = await app.visitor();
+        await beginDesign(page, app.address, data.title);
+        await page.locator('.notes.whole').waitFor();
+        const field = fieldOf(page, 'Overall height');
+        const height = Number.parseFloat(await field.inputValue());
+        row(
+          name,
+          'typed',
+          await changes(async (turn) => {
+            // No figure twice: nothing of it is known from before.
+            await field.fill(`${(height + (turn % 2 === 0 ? 1 : -1) * 0.13 * (turn + 1)).toFixed(2)} mm`);
+            return shownAfter(page, 'Enter');
+          }),
+        );
+        const handle = page.locator('.handles [role=button]').first();
+        if ((await handle.count()) > 0) {
+          row(
+            name,
+            'pulled',
+            await changes(async (turn) => {
+              await handle.focus();
+              return shownAfter(page, turn % 24 < 12 ? 'ArrowDown' : 'Shift+ArrowUp');
+            }),
+          );
+        }
+        await context.close();
+      },
+      { iterations: 1, time: 0, warmupTime: 0, warmupIterations: 0, throws: true },
+    );
+  });
+}
+
+describe('opened cold', () => {
+  const bare = sampleDesign('shallow-v-trestle', []);
+  const first = compute(bare, { wanted: { patterns: [] } });
+  if (!first.ok) throw new Error('the form cannot be computed at its defaults');
+  const parts = first.value.parts.map(({ part }) => part.name);
+  const link = designLink(sampleDesign('shallow-v-trestle', parts), app.address);
+  const times: Record<string, number[]> = { 'forms shown': [], 'drawing shown': [] };
+  /** ms from the begin of the load to the first of what is sought. */
+  const opened = async (address: string, sought: string): Promise<void> => {
+    const { page, context } = await app.visitor({ serviceWorkers: 'block' });
+    await page.goto(address);
+    await page.locator(sought).first().waitFor();
+    times[sought.includes('forms') ? 'forms shown' : 'drawing shown']!.push(
+      await page.evaluate(() => performance.now()),
+    );
+    await context.close();
+  };
+  bench(
+    'a design in a link, the list of forms',
+    async () => {
+      for (let turn = 0; turn < OPENED; turn++) {
+        await opened(link, '.board .scene');
+        await opened(app.address, '.forms button');
+      }
+      for (const [what, each] of Object.entries(times)) table.push(`cold, ${what}: ${middleAndTail(each)}`);
+    },
+    { iterations: 1, time: 0, warmupTime: 0, warmupIterations: 0, throws: true },
+  );
+});
+
+afterAll(async () => {
+  process.stdout.write(
+    `\nms, p50 / p95: drawing out, page up to date, frame with all of it out\n${table.join('\n')}\n`,
+  );
+  await app.close();
+});
