@@ -1,6 +1,6 @@
 import { VERTEX_SNAP } from '../tolerance.ts';
 import { findMeetings } from './find-meetings.ts';
-import { filled } from './lists.ts';
+import { filled, forgetLists, unfilled } from './lists.ts';
 import type { Pieces } from './pieces.ts';
 import { cutPieces, type Slices } from './slices.ts';
 import type { TouchingPairs } from './touching-pairs.ts';
@@ -17,24 +17,25 @@ export interface Arrangement {
   readonly pieces: Pieces;
   readonly slices: Slices;
   /** Winding to the left less winding to the right, for operand 0 and 1. */
-  readonly counts: readonly [number[], number[]];
+  readonly counts: readonly [Int32Array, Int32Array];
   readonly chains: Chains;
 }
 
 export interface Chains {
   count: number;
   /** Slices of chain c: from offsets[c] to offsets[c + 1]; a slice s travelled backwards is written −1 − s. */
-  readonly steps: number[];
-  readonly offsets: number[];
+  readonly steps: Int32Array;
+  readonly offsets: Int32Array;
   /** The longest slice of each chain, as in `steps`. */
-  readonly longest: number[];
+  readonly longest: Int32Array;
 }
 
 /**
  * `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. `touching`, where known, are the pairs that lie no
- * further apart than the snap.
+ * further apart than the snap. An arrangement is good until the next is made.
  */
 export function arrange(pieces: Pieces, grain = 1, touching?: TouchingPairs): Arrangement {
+  forgetLists();
   const slices = cutPieces(pieces, findMeetings(pieces, grain, touching));
   const counts = [filled(slices.count), filled(slices.count)] as const;
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;
@@ -46,8 +47,8 @@ export function arrange(pieces: Pieces, grain = 1, touching?: TouchingPairs): Ar
 
 /** Slices at each vertex: those of v are `at[offsets[v]]` up to `at[offsets[v + 1]]`. */
 interface Around {
-  readonly at: number[];
-  readonly offsets: number[];
+  readonly at: Int32Array;
+  readonly offsets: Int32Array;
 }
 
 function slicesAround(pieces: Pieces, slices: Slices): Around {
@@ -58,7 +59,7 @@ function slicesAround(pieces: Pieces, slices: Slices): Around {
     offsets[end[s]! + 2]!++;
   }
   for (let v = 2; v < offsets.length; v++) offsets[v]! += offsets[v - 1]!;
-  const at = filled(2 * count);
+  const at = unfilled(2 * count);
   for (let s = 0; s < count; s++) {
     at[offsets[start[s]! + 1]!++] = s;
     at[offsets[end[s]! + 1]!++] = s;
@@ -124,13 +125,9 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
   const { count, start, end } = slices;
   const [count0, count1] = counts;
   const isLive = (s: number): boolean => count0[s] !== 0 || count1[s] !== 0;
-  const steps: number[] = [];
-  const chains: Chains = {
-    count: 0,
-    steps,
-    offsets: [0],
-    longest: [],
-  };
+  const steps = unfilled(count);
+  const chains: Chains = { count: 0, steps, offsets: filled(count + 1), longest: unfilled(count) };
+  let stepped = 0;
   const used = filled(count);
   /** The one other live slice at a vertex where just two meet and run on in the same sense, else NaN. */
   const onward = (v: number, from: number): number => {
@@ -159,12 +156,12 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
       first = -1 - back;
       back = onward(back >= 0 ? end[slice]! : start[slice]!, back);
     }
-    const from = steps.length;
+    const from = stepped;
     let step = first;
     // What was marked on the way back is travelled again, so it is unmarked step by step ahead.
     for (;;) {
       const slice = step >= 0 ? step : -1 - step;
-      steps.push(step);
+      steps[stepped++] = step;
       used[slice] = 1;
       if (slice === s) break;
       step = stepAhead(slices, around, isLive, step);
@@ -172,12 +169,11 @@ function findChains(pieces: Pieces, slices: Slices, counts: Arrangement['counts'
     for (let next = onward(end[s]!, s); !Number.isNaN(next); ) {
       const slice = next >= 0 ? next : -1 - next;
       used[slice] = 1;
-      steps.push(next);
+      steps[stepped++] = next;
       next = onward(next >= 0 ? end[slice]! : start[slice]!, next);
     }
-    chains.longest.push(longestOf(pieces, slices, steps, from, steps.length));
-    chains.offsets.push(steps.length);
-    chains.count++;
+    chains.longest[chains.count++] = longestOf(pieces, slices, steps, from, stepped);
+    chains.offsets[chains.count] = stepped;
   }
   return chains;
 }
@@ -193,13 +189,7 @@ function stepAhead(slices: Slices, around: Around, isLive: (s: number) => boolea
   return step;
 }
 
-function longestOf(
-  pieces: Pieces,
-  slices: Slices,
-  steps: readonly number[],
-  from: number,
-  to: number,
-): number {
+function longestOf(pieces: Pieces, slices: Slices, steps: Int32Array, from: number, to: number): number {
   const { vertices } = pieces;
   let best = steps[from]!;
   let longest = -1;

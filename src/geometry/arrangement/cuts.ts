@@ -1,13 +1,13 @@
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
-import { doubles } from './lists.ts';
+import { reals, unfilled } from './lists.ts';
 import { newVertexUnion, type VertexUnion } from './vertex-union.ts';
 
 /** Where pieces are to be cut: piece, place along it (any measure that grows from its start), vertex. */
 export interface Cuts {
   count: number;
-  readonly piece: number[];
-  readonly place: number[];
-  readonly vertex: number[];
+  piece: Int32Array;
+  place: Float64Array;
+  vertex: Int32Array;
   readonly union: VertexUnion;
   /** Ends nearer to each other than this are one vertex, mm. */
   readonly snap: number;
@@ -15,13 +15,13 @@ export interface Cuts {
   readonly touch: number;
 }
 
-/** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. */
-export function newCuts(grain: number): Cuts {
+/** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. There is room for about so many. */
+export function newCuts(grain: number, room: number): Cuts {
   return {
     count: 0,
-    piece: [],
-    place: doubles(),
-    vertex: [],
+    piece: unfilled(room),
+    place: reals(room),
+    vertex: unfilled(room),
     union: newVertexUnion(),
     snap: grain * VERTEX_SNAP,
     touch: grain * CARRIER_TOLERANCE,
@@ -29,8 +29,19 @@ export function newCuts(grain: number): Cuts {
 }
 
 export function addCut(cuts: Cuts, piece: number, place: number, vertex: number): void {
-  cuts.count++;
-  cuts.piece.push(piece);
-  cuts.place.push(place);
-  cuts.vertex.push(vertex);
+  const k = cuts.count++;
+  if (k === cuts.piece.length) grow(cuts, 2 * k);
+  cuts.piece[k] = piece;
+  cuts.place[k] = place;
+  cuts.vertex[k] = vertex;
+}
+
+function grow(cuts: Cuts, room: number): void {
+  const { piece, place, vertex } = cuts;
+  cuts.piece = unfilled(room);
+  cuts.place = reals(room);
+  cuts.vertex = unfilled(room);
+  cuts.piece.set(piece);
+  cuts.place.set(place);
+  cuts.vertex.set(vertex);
 }

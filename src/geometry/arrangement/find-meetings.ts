@@ -8,7 +8,7 @@ const TREE_FROM = 80;
 
 /** Cuts of every two pieces that meet, of all pairs or of those already known to touch. */
 export function findMeetings(pieces: Pieces, grain: number, touching?: TouchingPairs): Cuts {
-  const cuts = newCuts(grain);
+  const cuts = newCuts(grain, 4 * pieces.count + 16);
   if (touching !== undefined) searchAll(pieces, cuts, touching);
   else if (pieces.count < TREE_FROM) compareAll(pieces, cuts);
   else searchAll(pieces, cuts, touchingPairs(pieces, cuts.snap));

@@ -12,7 +12,7 @@ const FEW = 40;
  * Joins vertices nearer to each other than the snap, wherever pieces are cut: three pieces through one place give three
  * crossings that rounding sets apart. `offsets` tells which pieces are cut.
  */
-export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: readonly number[]): void {
+export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: Int32Array): void {
   if (cuts.count === 0) return;
   const near = suspects(pieces, verticesOfCutPieces(pieces, cuts, offsets), cuts.snap);
   const { vertices } = pieces;
@@ -33,7 +33,7 @@ export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: readonly n
 }
 
 /** Vertices at which pieces are cut and ends of the pieces cut, each once. */
-function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: readonly number[]): number[] {
+function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: Int32Array): number[] {
   const { ends } = pieces;
   const known = new Uint8Array(pieces.vertexCount);
   const found: number[] = [];

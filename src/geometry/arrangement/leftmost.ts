@@ -15,7 +15,7 @@ interface Leaving {
 export function leftmostOf(
   arrangement: Arrangement,
   incoming: number,
-  keep: readonly number[],
+  keep: Int32Array,
   outgoing: readonly number[],
 ): number {
   const back = leavingOf(arrangement, incoming, -keep[incoming]!);

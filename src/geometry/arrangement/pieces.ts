@@ -31,14 +31,16 @@ export const SHAPE = 7;
 
 /** Pieces done with, whose memory the next take over: for a small outline making it anew costs as much as the rest. */
 const SPARE: Pieces[] = [];
+/** The same with more memory, which the engine may take back at any time. */
+const LARGE: WeakRef<Pieces>[] = [];
 const MOST_SPARE = 4;
 const FEWEST = 64;
-/** Larger memory than for this many pieces is let go. */
+/** Memory for more pieces than this is large. */
 const LARGEST_SPARE = 4096;
 
 /** No pieces yet, with room for about so many. */
 export function newPieces(room = FEWEST): Pieces {
-  const spare = room <= LARGEST_SPARE ? SPARE.pop() : undefined;
+  const spare = room <= LARGEST_SPARE ? SPARE.pop() : LARGE.pop()?.deref();
   if (spare !== undefined) return spare;
   const size = Math.max(FEWEST, room);
   return {
@@ -57,11 +59,13 @@ export function newPieces(room = FEWEST): Pieces {
 
 /** Gives up pieces to which nothing refers any more. */
 export function releasePieces(pieces: Pieces): void {
-  if (SPARE.length >= MOST_SPARE || pieces.turn.length > LARGEST_SPARE) return;
+  const isLarge = pieces.turn.length > LARGEST_SPARE;
+  if ((isLarge ? LARGE : SPARE).length >= MOST_SPARE) return;
   pieces.count = 0;
   pieces.vertexCount = 0;
   pieces.tags.length = 0;
-  SPARE.push(pieces);
+  if (isLarge) LARGE.push(new WeakRef(pieces));
+  else SPARE.push(pieces);
 }
 
 export function addVertex(pieces: Pieces, x: number, y: number): number {

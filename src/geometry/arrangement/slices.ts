@@ -1,6 +1,6 @@
 import type { Cuts } from './cuts.ts';
 import { joinNearVertices } from './join-near-vertices.ts';
-import { doubles, filled } from './lists.ts';
+import { filled, reals, unfilled } from './lists.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 import { findVertex } from './vertex-union.ts';
 
@@ -10,19 +10,20 @@ import { findVertex } from './vertex-union.ts';
  */
 export interface Slices {
   count: number;
-  readonly piece: number[];
-  readonly start: number[];
-  readonly end: number[];
-  readonly middles: number[];
+  readonly piece: Int32Array;
+  readonly start: Int32Array;
+  readonly end: Int32Array;
+  readonly middles: Float64Array;
 }
 
 export function cutPieces(pieces: Pieces, cuts: Cuts): Slices {
+  const most = pieces.count + cuts.count;
   const slices: Slices = {
     count: 0,
-    piece: [],
-    start: [],
-    end: [],
-    middles: doubles(),
+    piece: unfilled(most),
+    start: unfilled(most),
+    end: unfilled(most),
+    middles: reals(2 * most),
   };
   const { order, offsets } = sortCuts(pieces, cuts);
   joinNearVertices(pieces, cuts, offsets);
@@ -44,12 +45,12 @@ export function cutPieces(pieces: Pieces, cuts: Cuts): Slices {
 }
 
 /** Cuts piece by piece, each in order along it: `offsets[i]` is where those of piece i begin. */
-function sortCuts(pieces: Pieces, cuts: Cuts): { order: number[]; offsets: number[] } {
+function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int32Array } {
   const { count, piece, place } = cuts;
   const offsets = filled(pieces.count + 1);
   for (let k = 0; k < count; k++) offsets[piece[k]! + 1]!++;
   for (let i = 0; i < pieces.count; i++) offsets[i + 1]! += offsets[i]!;
-  const order = filled(count);
+  const order = unfilled(count);
   const next = offsets.slice();
   for (let k = 0; k < count; k++) order[next[piece[k]!]!++] = k;
   for (let i = 0; i < pieces.count; i++) {
@@ -75,10 +76,10 @@ function sortCuts(pieces: Pieces, cuts: Cuts): { order: number[]; offsets: numbe
 /** A slice whose ends have become one vertex is shorter than the snap, since no piece closes on itself: left out. */
 function addSlice(pieces: Pieces, slices: Slices, piece: number, from: number, to: number): void {
   if (from === to) return;
-  slices.count++;
-  slices.piece.push(piece);
-  slices.start.push(from);
-  slices.end.push(to);
+  const s = slices.count++;
+  slices.piece[s] = piece;
+  slices.start[s] = from;
+  slices.end[s] = to;
   const { vertices, shape } = pieces;
   let x = (vertices[2 * from]! + vertices[2 * to]!) / 2;
   let y = (vertices[2 * from + 1]! + vertices[2 * to + 1]!) / 2;
@@ -90,5 +91,6 @@ function addSlice(pieces: Pieces, slices: Slices, piece: number, from: number, t
     x = shape[at + 4]! + f * dx;
     y = shape[at + 5]! + f * dy;
   }
-  slices.middles.push(x, y);
+  slices.middles[2 * s] = x;
+  slices.middles[2 * s + 1] = y;
 }

@@ -15,7 +15,7 @@ export interface Stitched {
  * the leftmost, so that a loop bounds one connected interior; a loop that comes back to a vertex is parted there. Slices
  * of one source edge that follow each other become one edge again.
  */
-export function stitch(arrangement: Arrangement, keep: readonly number[]): Stitched {
+export function stitch(arrangement: Arrangement, keep: Int32Array): Stitched {
   const { pieces, chains } = arrangement;
   const head = filled(pieces.vertexCount, -1);
   const next = filled(chains.count, -1);
@@ -65,12 +65,7 @@ export function stitch(arrangement: Arrangement, keep: readonly number[]): Stitc
   return { loops, closed };
 }
 
-function hasUnused(
-  head: readonly number[],
-  next: readonly number[],
-  used: readonly number[],
-  v: number,
-): boolean {
+function hasUnused(head: Int32Array, next: Int32Array, used: Int32Array, v: number): boolean {
   for (let k = head[v]!; k !== -1; k = next[k]!) if (used[k] === 0) return true;
   return false;
 }
@@ -84,11 +79,7 @@ function startOf({ slices, chains }: Arrangement, c: number, sense: number): num
 }
 
 /** A walk over chains as walks that pass no vertex twice. */
-function partAtVertices(
-  arrangement: Arrangement,
-  keep: readonly number[],
-  walk: readonly number[],
-): number[][] {
+function partAtVertices(arrangement: Arrangement, keep: Int32Array, walk: readonly number[]): number[][] {
   if (walk.length === 1) return [[...walk]];
   const parts: number[][] = [];
   const stack: number[] = [];
@@ -109,7 +100,7 @@ function partAtVertices(
 }
 
 /** Edges of a walk, those of one source edge joined. */
-function outlineOf(arrangement: Arrangement, keep: readonly number[], walk: readonly number[]): Outline {
+function outlineOf(arrangement: Arrangement, keep: Int32Array, walk: readonly number[]): Outline {
   const { chains } = arrangement;
   const steps: number[] = [];
   for (const c of walk) {

@@ -1,6 +1,5 @@
 import { type BoxTree, buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import type { Arrangement } from './arrangement.ts';
-import { filled } from './lists.ts';
 import { SHAPE } from './pieces.ts';
 import { crossingOfArc, crossingOfLine } from './ray.ts';
 
@@ -34,7 +33,7 @@ export function windingCaster(arrangement: Arrangement): (slice: number) => Read
 
 function treeOf({ pieces, slices, counts }: Arrangement): BoxTree {
   // A slice lies in the box of its piece; a long piece cut in many would spoil the tree, so it gets its own box.
-  const boxes = filled(4 * slices.count);
+  const boxes = new Float64Array(4 * slices.count);
   for (let s = 0; s < slices.count; s++) {
     const live = counts[0][s] !== 0 || counts[1][s] !== 0;
     const piece = slices.piece[s]!;

@@ -48,7 +48,7 @@ function membersOf(pieces: Pieces, belongs: Membership): Region[] {
 }
 
 /** Chains that part what belongs from what does not: 1 when what belongs lies to the left, −1 to the right. */
-function boundaryChains(arrangement: Arrangement, belongs: Membership): number[] {
+function boundaryChains(arrangement: Arrangement, belongs: Membership): Int32Array {
   const { chains } = arrangement;
   const keep = filled(chains.count);
   const cast = windingCaster(arrangement);

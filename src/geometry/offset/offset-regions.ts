@@ -116,7 +116,7 @@ function tryOffset(
 }
 
 /** Chains no nearer to the source than the offset, in the sense in which the source runs. */
-function farChains({ slices, counts, chains }: Arrangement, reach: number, nearness: Nearness): number[] {
+function farChains({ slices, counts, chains }: Arrangement, reach: number, nearness: Nearness): Int32Array {
   const keep = filled(chains.count);
   for (let c = 0; c < chains.count; c++) {
     const step = chains.longest[c]!;

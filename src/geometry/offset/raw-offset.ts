@@ -26,7 +26,7 @@ export function rawOffset(
   by: number,
   nearness: Nearness,
 ): Pieces {
-  const raw = newPieces(2 * source.count);
+  const raw = newPieces(source.count + (source.count >> 2));
   for (const tag of source.tags) raw.tags.push(tag);
   const reach = Math.abs(by);
   const rejecting: Rejecting = {
