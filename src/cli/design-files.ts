@@ -31,9 +31,9 @@ export function computeInFile(
   return computed.ok ? computed : { ok: false, problems: placeProblems(source, computed.problems) };
 }
 
-/** The same, with a figure to set beside what stops the design. */
+/** The same, with a figure to set beside what stops the design, or what it warns of. */
 export function curesInFile({ source, design }: DesignFile, options?: ComputeOptions): Result<Computed> {
-  const computed = computeWithCures(design, options);
+  const computed = computeWithCures(design, { ...options, cautions: true });
   return computed.ok ? computed : { ok: false, problems: placeProblems(source, computed.problems) };
 }
 

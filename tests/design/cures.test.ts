@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { loadSolids, type SolidKernel } from '../../src/base/index.ts';
 import { applyFigure, compute, computeWithCures, type Design } from '../../src/design/index.ts';
 import { sampleDesign } from './sample-design.ts';
 
@@ -13,6 +14,11 @@ const stopsOf = (design: Design) => {
   if (!outcome.ok) throw new Error(outcome.problems.map(({ message }) => message).join('\n'));
   return outcome.value.findings.filter(({ severity }) => severity === 'stop');
 };
+
+let solids: SolidKernel;
+beforeAll(async () => {
+  solids = await loadSolids();
+});
 
 describe('a figure to set', () => {
   it('is a loose tenon made to measure where none of the list fits, beside those of the list', () => {
@@ -69,6 +75,48 @@ describe('a figure to set', () => {
     if (outcome.ok) throw new Error('an arch of half its apron is not refused');
     expect(outcome.problems[0]!.set?.path).toBe('parameters.apron_depth');
   });
+
+  it.each([
+    ['stool-base', {}, 'joint.wall-thin'],
+    ['bench-base', { top_length: '1800 mm', rail_depth: '40 mm' }, 'base.sag'],
+    ['raked-table', { apron_depth: '120 mm' }, 'base.knees'],
+  ])(
+    'is given to a caution of %s at %o where that is asked for: it is gone, and no other comes',
+    (form, parameters, code) => {
+      const design = designOf(form, { parameters });
+      const standing = { solids, wanted: { patterns: [] } };
+      const outcome = computeWithCures(design, { ...standing, cautions: true });
+      if (!outcome.ok) throw new Error(outcome.problems.map(({ message }) => message).join('\n'));
+      const { findings } = outcome.value;
+      expect(findings.map(({ severity }) => severity)).not.toContain('stop');
+      const said = findings.filter((finding) => finding.code.startsWith(code));
+      expect(said.length).toBeGreaterThan(0);
+      const cautionsAt = (at: Design) => {
+        const computed = compute(at, standing);
+        if (!computed.ok) throw new Error(computed.problems.map(({ message }) => message).join('\n'));
+        return computed.value.findings.filter(({ severity }) => severity !== 'note');
+      };
+      const before = cautionsAt(design).map(({ code: each, part }) => `${each} ${part}`);
+      for (const finding of said) {
+        const { set, message } = finding;
+        expect(set, message).toBeDefined();
+        const after = cautionsAt(applyFigure(design, set!));
+        expect(after.filter(({ severity }) => severity === 'stop')).toEqual([]);
+        expect(
+          after.filter(
+            ({ code: each, joint, part }) =>
+              each === finding.code && joint === finding.joint && part === finding.part,
+          ),
+        ).toEqual([]);
+        expect(before).toEqual(
+          expect.arrayContaining(after.map(({ code: each, part }) => `${each} ${part}`)),
+        );
+      }
+      // Not asked for, none is given.
+      const plain = computeWithCures(design, standing);
+      expect(plain.ok && plain.value.findings.filter(({ set }) => set !== undefined)).toEqual([]);
+    },
+  );
 
   it('is given to stops alone, and changes nothing else of what is computed', () => {
     const design = designOf('bench-base', {});

@@ -13,7 +13,7 @@ export function addCheck(program: Command, session: Session): void {
     .command('check')
     .summary('say what will go wrong, before a board is cut')
     .description(
-      'Prints what the checks have to say of a design. The exit code is 1 when one of them says stop; beside it stands one\nfigure that would do, where one alone does.',
+      'Prints what the checks have to say of a design. The exit code is 1 when one of them says stop; beside it stands one\nfigure that would do, where one alone does. Where nothing stops, cautions get such a figure.',
     )
     .argument('<design>', 'the design file')
     .option('--json', 'print the findings as JSON, as they stand in result.json')

@@ -18,21 +18,35 @@ const MOST_TRIALS = 80;
 /** What only solids tell. */
 const WEIGHED: ReadonlySet<string> = new Set(['base.collision', 'base.falls', 'base.no-feet']);
 
-/** What was found of a design with another figure: by key, and whether it stops. */
+/** Cautions that hang on figures of the form. Of grain, cutters and hands no figure takes them away. */
+const CURED_CAUTIONS =
+  /^(base\.(knees|feet)\.|base\.(sag|tips)$|joint\.(wall-thin|meets-other|short-grain)$)/;
+
+/** What was found of a design with another figure: by key, and what of it stops or warns. */
 type Outcome = {
   readonly ok: boolean;
   readonly keys: ReadonlySet<string>;
   readonly stops: ReadonlySet<string>;
+  readonly warns: ReadonlySet<string>;
 };
+
+export interface CureOptions extends ComputeOptions {
+  /** Look for figures against cautions too, where nothing stops the design. */
+  readonly cautions?: boolean;
+}
 /** `standing`: with how the base weighs and stands. */
 type Trial = (design: Design, standing?: boolean) => Outcome;
 
 /**
  * As `compute`; beside every finding that says stop, every check of the form that fails and every figure out of its range stands a figure to set, where one alone would do: the
  * least change of what is decided of the fewest parts, found by computing again. Set, that finding is gone and no new stop has come. A design that
- * nothing stops costs no more than `compute`; another some dozens of times as much.
+ * nothing stops costs no more than `compute`; another some dozens of times as much. If asked, cautions get theirs once nothing stops the design: then no new
+ * caution may come either.
  */
-export function computeWithCures(design: Design, options: ComputeOptions = {}): Result<Computed> {
+export function computeWithCures(
+  design: Design,
+  { cautions = false, ...options }: CureOptions = {},
+): Result<Computed> {
   const memo = options.memo ?? new Map();
   const computed = compute(design, { ...options, memo });
   const tried = new Map<string, Outcome>();
@@ -59,21 +73,29 @@ export function computeWithCures(design: Design, options: ComputeOptions = {}): 
       ),
     );
   }
+  const isStopped = computed.value.findings.some(({ severity }) => severity === 'stop');
+  const isCured = ({ severity, code }: Finding): boolean =>
+    severity === 'stop' || (cautions && !isStopped && severity === 'caution' && CURED_CAUTIONS.test(code));
   const findings = computed.value.findings.map((finding) =>
-    finding.severity === 'stop'
-      ? withFigure(finding, cureOfFinding(computed.value, finding, trial))
-      : finding,
+    isCured(finding) ? withFigure(finding, cureOfFinding(computed.value, finding, trial)) : finding,
   );
   return ok({ ...computed.value, findings });
 }
 
-const NOTHING: Outcome = { ok: false, keys: new Set(), stops: new Set() };
+const NOTHING: Outcome = { ok: false, keys: new Set(), stops: new Set(), warns: new Set() };
+
+const keysOf = (findings: readonly Finding[], of: Finding['severity']): ReadonlySet<string> =>
+  new Set(findings.filter(({ severity }) => severity === of).map(keyOfFinding));
 
 function outcomeOf(computed: Result<Computed>): Outcome {
   if (!computed.ok) return { ...NOTHING, keys: new Set(computed.problems.map(keyOfProblem)) };
   const { findings } = computed.value;
-  const stops = findings.filter(({ severity }) => severity === 'stop');
-  return { ok: true, keys: new Set(findings.map(keyOfFinding)), stops: new Set(stops.map(keyOfFinding)) };
+  return {
+    ok: true,
+    keys: new Set(findings.map(keyOfFinding)),
+    stops: keysOf(findings, 'stop'),
+    warns: keysOf(findings, 'caution'),
+  };
 }
 
 const withFigure = <T extends Finding | Problem>(about: T, set: FigureToSet | undefined): T =>
@@ -84,12 +106,17 @@ function cureOfFinding(computed: Computed, finding: Finding, trial: Trial): Figu
   if (finding.code.startsWith('base.cut-')) return undefined;
   const { design, sketch } = computed;
   const key = keyOfFinding(finding);
-  const before = new Set(computed.findings.filter(({ severity }) => severity === 'stop').map(keyOfFinding));
+  const before = keysOf(computed.findings, 'stop');
+  const warned = keysOf(computed.findings, 'caution');
+  const isCaution = finding.severity === 'caution';
+  const isWeighed = WEIGHED.has(finding.code) || (isCaution && finding.code.startsWith('base.'));
   const doesWith =
     (standing: boolean) =>
     (other: Design): boolean => {
       const outcome = trial(other, standing);
-      return outcome.ok && !outcome.stops.has(key) && [...outcome.stops].every((each) => before.has(each));
+      if (!outcome.ok || ![...outcome.stops].every((each) => before.has(each))) return false;
+      if (!isCaution) return !outcome.stops.has(key);
+      return !outcome.keys.has(key) && [...outcome.warns].every((each) => warned.has(each));
     };
   const does = doesWith(true);
   const made = toolToMake(design, finding);
@@ -102,9 +129,9 @@ function cureOfFinding(computed: Computed, finding: Finding, trial: Trial): Figu
   );
   const search = (enough: typeof does) => firstFigure(design, form.value, names, sketch.parameters, enough);
   // Most is told without weighing the base: that is asked of the figure found alone.
-  const quick = WEIGHED.has(finding.code) ? undefined : search(doesWith(false));
+  const quick = isWeighed ? undefined : search(doesWith(false));
   if (quick !== undefined && does(applyFigure(design, quick))) return quick;
-  const isSearchedOut = quick === undefined && !WEIGHED.has(finding.code);
+  const isSearchedOut = quick === undefined && !isWeighed;
   return (isSearchedOut ? undefined : search(does)) ?? (canBeMade ? made : undefined);
 }
 
