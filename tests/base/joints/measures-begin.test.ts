@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import { type JointWork, joinBase, type PlacedPart } from '../../../src/base/index.ts';
+import { add3, dot3, length3, scale3, subtract3, type Vec3 } from '../../../src/geometry/index.ts';
+import { BASE_FORMS } from '../../forms/forms.ts';
+import { standingOf } from '../../forms/standing-bases.ts';
+
+type Marked = Exclude<JointWork, { kind: 'pocket' }>;
+
+/** Corners of a part as it is sawn: of its face side, of its back, and of the box of the wood it is cut from. */
+function cornersOf({ face, back, silhouette, drawn }: PlacedPart): readonly Vec3[] {
+  const at = (z: number, regions: PlacedPart['face']): readonly Vec3[] =>
+    regions.flatMap(({ outer }) => outer.edges.map(({ from }) => ({ ...from, z })));
+  const blank = silhouette.flatMap(({ outer }) => outer.edges.map(({ from }) => from));
+  const [xs, ys] = [blank.map(({ x }) => x), blank.map(({ y }) => y)];
+  const box = [Math.min(...xs), Math.max(...xs)].flatMap((x) =>
+    [Math.min(...ys), Math.max(...ys)].map((y) => ({ x, y, z: 0 })),
+  );
+  return [...at(0, face), ...at(-drawn.thickness, back), ...box];
+}
+
+describe.each(BASE_FORMS.map(({ name }) => name))('%s', (form) => {
+  const base = standingOf(form);
+  const joined = joinBase(base, { cutter: 12, lengths: { unit: 'mm', decimals: 2 } });
+
+  test('every figure that is marked out begins at the face side, the face edge or an end that it names, and ends at the work', () => {
+    let seen = 0;
+    for (const { part: id, work } of joined.joints.flatMap(({ sides }) => sides)) {
+      const part = base.parts.find((each) => each.id === id)!;
+      const corners = cornersOf(part);
+      for (const { own, measures } of work.filter((each): each is Marked => each.kind !== 'pocket')) {
+        for (const { from, to, value, away } of measures) {
+          const seenAt = `${form}, ${id}: ${to} from the ${from}`;
+          expect(length3(away), seenAt).toBeCloseTo(1, 9);
+          if (to !== 'centre') continue;
+          // A rule laid from the middle of the mouth back the way it is measured ends where the reference is.
+          const begins = add3(own.origin, scale3(away, -value));
+          if (from === 'face side') expect(begins.z, seenAt).toBeCloseTo(0, 6);
+          // A corner of the part or of its blank lies square to the rule's end: an edge that is there, or the end of one.
+          const off = corners.map((corner) => Math.abs(dot3(subtract3(corner, begins), away)));
+          expect(Math.min(...off), seenAt).toBeLessThan(1e-6);
+          seen += 1;
+        }
+        for (const from of ['face side', 'face edge', 'end'] as const) {
+          const own3 = measures.filter((each) => each.from === from);
+          if (own3.length === 0) continue;
+          const [near, centre, far] = ['near side', 'centre', 'far side'].map(
+            (to) => own3.find((each) => each.to === to)!.value,
+          ) as [number, number, number];
+          expect(near).toBeLessThan(centre);
+          expect(far - centre).toBeCloseTo(centre - near, 9);
+          expect(near, `${form}, ${id}: within the wood, from the ${from}`).toBeGreaterThan(0);
+        }
+      }
+    }
+    expect(seen).toBeGreaterThan(3);
+  });
+});
