@@ -1,5 +1,12 @@
 import { z } from 'zod';
-import { boardSchema, placementSchema, searchSchema, typedPercent, typedThickness } from './board-schema.ts';
+import {
+  boardSchema,
+  placementSchema,
+  searchSchema,
+  typedAngle,
+  typedPercent,
+  typedThickness,
+} from './board-schema.ts';
 import { nameText, strictObject, typedLength } from './strict-schema.ts';
 
 /** A temperature as typed: text with its unit, or a bare number of degrees Celsius. */
@@ -104,6 +111,30 @@ export const bookmatchSchema = strictObject({
   leaves: z.array(leafPlaceSchema).min(1).max(200).optional(),
 });
 
+/** A patch for a flaw, and where on a board its plug is to be cut. */
+export const patchSchema = strictObject({
+  name: nameText,
+  /** `boat`: two arcs that meet in points; `diamond`: four slanting sides. */
+  shape: z.enum(['boat', 'diamond']),
+  /** Of the flaw, along the grain and across it. */
+  along: typedLength,
+  across: typedLength,
+  /** Sound wood round the flaw that goes with it, and room for glue all round. */
+  margin: typedLength.optional(),
+  clearance: typedLength.optional(),
+  slenderness: z.number().min(1).max(20).optional(),
+  /** In place of the design's own; the collar left out: the one that fits. */
+  cutter: typedLength.optional(),
+  bushing: typedLength.optional(),
+  collar: typedLength.optional(),
+  /** Left out: the first board. */
+  board: nameText.optional(),
+  /** The middle of the plug, and how far its grain is turned from the board's length. Left out: the middle of the board, along its grain. */
+  x: typedLength.optional(),
+  y: typedLength.optional(),
+  turned: typedAngle.optional(),
+});
+
 /** The wood of a design, beyond its species: that is in `base`. Everything may be left out. */
 export const woodSchema = strictObject({
   climate: climateSchema.optional(),
@@ -115,6 +146,7 @@ export const woodSchema = strictObject({
   boards: z.array(boardSchema).max(200).optional(),
   placements: z.array(placementSchema).max(1000).optional(),
   search: searchSchema.optional(),
+  patches: z.array(patchSchema).max(100).optional(),
 });
 
 /** What of it a workshop may hold: nothing that names a part of one design, and no photographs, which are kept beside a design. */

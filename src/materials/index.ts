@@ -19,5 +19,6 @@ export {
 } from './moisture.ts';
 export { SAG_LIMITS, STANDING_LOADS, TIPPING_LOAD, USUAL_ERRORS } from './statics.ts';
 export { INSERT_RULES, THREADED_INSERTS } from './threaded-inserts.ts';
+export { USUAL_WOOD_TYPED } from './usual-wood.ts';
 export { WOOD_SCREWS, type WoodScrew } from './wood-screws.ts';
 export { WOOD_SOURCES, WOODS, type Wood, woodCalled } from './woods.ts';

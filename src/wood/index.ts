@@ -15,6 +15,7 @@ export { largestRectangle } from './boards/largest-rectangle.ts';
 export { layAt } from './boards/lay-at.ts';
 export { type LyingMove, moveLying } from './boards/move-lying.ts';
 export { movedOnBoard } from './boards/moved-on-board.ts';
+export { offcutAt } from './boards/offcut-at.ts';
 export { offcutsOf } from './boards/offcuts.ts';
 export { priceOf } from './boards/price-of.ts';
 export { boardFeet, volumeOf } from './boards/volume.ts';
@@ -68,6 +69,8 @@ export type { LayCost, Layout, LayTask } from './layout/api.ts';
 export { searchLayout, USUAL_STEPS } from './layout/search-layout.ts';
 export type {
   Patch,
+  PatchPlace,
+  PatchPlaceFault,
   PatchShape,
   PatchTooling,
 } from './mending/api.ts';

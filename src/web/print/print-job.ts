@@ -5,6 +5,8 @@ export type Printable =
   | { readonly kind: 'pattern'; readonly pattern: string }
   /** One sheet alone, as a trial. */
   | { readonly kind: 'sheet'; readonly pattern: string; readonly row: number; readonly place: number }
+  /** The template for a patch of the wood, by its number. */
+  | { readonly kind: 'patch'; readonly at: number; readonly name: string }
   | { readonly kind: 'book' }
   | { readonly kind: 'setting-out'; readonly view: SettingOutView }
   | { readonly kind: 'calibration' };
@@ -28,6 +30,8 @@ export function fileNameOf(what: Printable): string {
       return `${what.pattern}.pdf`;
     case 'sheet':
       return `${what.pattern}-row-${what.row}-sheet-${what.place}.pdf`;
+    case 'patch':
+      return `${what.name.replaceAll(/[^\p{L}\p{N}_-]+/gu, '-')}.pdf`;
     case 'book':
       return 'shop-book.pdf';
     case 'setting-out':

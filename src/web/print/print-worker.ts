@@ -3,6 +3,7 @@ import wasmUrl from 'manifold-3d/manifold.wasm?url';
 import regularUrl from '../../../shared/fonts/IBMPlexSansCondensed-Regular.woff?url';
 import semiboldUrl from '../../../shared/fonts/IBMPlexSansCondensed-SemiBold.woff?url';
 import { loadSolids } from '../../base/index.ts';
+import type { Problem } from '../../core/index.ts';
 import {
   type Computed,
   compute,
@@ -10,6 +11,7 @@ import {
   type Memo,
   printBook,
   printCalibration,
+  printPatch,
   printPattern,
   printSettingOut,
 } from '../../design/index.ts';
@@ -38,6 +40,12 @@ async function print({ id, design, what }: ToPrinter): Promise<void> {
     fonts ??= readFonts();
     if (what.kind === 'calibration') {
       send(id, await printCalibration(design, await fonts));
+      return;
+    }
+    if (what.kind === 'patch') {
+      const printed = await printPatch(design, design.wood!.patches![what.at]!, await fonts);
+      if (printed.ok) send(id, printed.value.pdf);
+      else scope.postMessage({ kind: 'failed', id, message: wordsOf(printed.problems) });
       return;
     }
     const computed = await reckon(design, tell);
@@ -69,10 +77,16 @@ async function reckon(
     ...(kernel === undefined ? {} : { solids: kernel }),
     onStep: (done, total, words) => tell((RECKONED * done) / total, words),
   });
-  return outcome.ok ? outcome.value : outcome.problems.map(({ message }) => message).join('\n');
+  return outcome.ok ? outcome.value : wordsOf(outcome.problems);
 }
 
-function pdfOf(computed: Computed, what: Exclude<Printable, { kind: 'calibration' }>, letters: PrintFonts) {
+const wordsOf = (problems: readonly Problem[]): string => problems.map(({ message }) => message).join('\n');
+
+function pdfOf(
+  computed: Computed,
+  what: Exclude<Printable, { kind: 'calibration' | 'patch' }>,
+  letters: PrintFonts,
+) {
   switch (what.kind) {
     case 'pattern':
       return printPattern(computed, what.pattern, letters);

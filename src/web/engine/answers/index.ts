@@ -22,6 +22,7 @@ export const FURTHER = {
   figureView: async () => (await import('./figures.ts')).figureView,
   joints: async () => (await import('./joints.ts')).joints,
   meshes: async () => (await import('./meshes.ts')).meshes,
+  patches: async () => (await import('./patches.ts')).patches,
   pattern: async () => (await import('./pattern.ts')).pattern,
   patternList: async () => (await import('./sheets.ts')).patternList,
   patternScene: async () => (await import('./sheets.ts')).patternScene,

@@ -1,32 +1,28 @@
-import type { Design } from '../../../design/index.ts';
+import { type Design, removeBoard, renameBoard, usualBoard } from '../../../design/index.ts';
 import { change } from '../../state/current.ts';
 import { Button } from '../../ui/button.tsx';
+import { Choice, choicesOf } from '../../ui/choice.tsx';
+import { TextField } from '../../ui/text-field.tsx';
 import { words } from '../../words/en.ts';
 import { PhotographFields } from './photograph-fields.tsx';
+import { amountOf } from './why-not.ts';
 import { WoodField } from './wood-field.tsx';
 
-type Board = NonNullable<NonNullable<Design['wood']>['boards']>[number];
+const said = words.wood;
 
-/** The boards at hand, each with its sizes and price. */
+type Board = NonNullable<NonNullable<Design['wood']>['boards']>[number];
+type Price = NonNullable<Board['price']>;
+
+/** The boards at hand, each with its sizes, price and photographs. */
 export function BoardFields({ design }: { readonly design: Design }) {
-  const said = words.wood;
   const boards = design.wood?.boards ?? [];
-  const isMetric = design.units.length === 'mm';
   const add = (kind: 'board' | 'sheet'): void => {
     const taken = new Set(boards.map(({ name }) => name));
     let count = boards.length + 1;
     while (taken.has(said.newBoard(count))) count += 1;
-    const board: Board = { name: said.newBoard(count), ...sizes(kind, isMetric) };
+    const board = usualBoard(said.newBoard(count), kind, design.units.length);
     change(said.added, [{ path: ['wood', 'boards'], to: [...boards, board] }]);
   };
-  const remove = ({ name }: Board): void =>
-    change(said.removed, [
-      { path: ['wood', 'boards'], to: boards.filter((each) => each.name !== name) },
-      {
-        path: ['wood', 'placements'],
-        to: (design.wood?.placements ?? []).filter(({ board }) => board !== name),
-      },
-    ]);
   return (
     <section aria-label={said.boards}>
       <h2>{said.boards}</h2>
@@ -35,20 +31,7 @@ export function BoardFields({ design }: { readonly design: Design }) {
           <summary>
             {board.name}: {String(board.length)} × {String(board.width)} × {String(board.thickness)}
           </summary>
-          <WoodField label={said.name} path={['boards', at, 'name']} value={board.name} />
-          <WoodField label={said.length} path={['boards', at, 'length']} value={board.length} />
-          <WoodField label={said.width} path={['boards', at, 'width']} value={board.width} />
-          <WoodField label={said.thickness} path={['boards', at, 'thickness']} value={board.thickness} />
-          <WoodField
-            label={said.price(board.price?.per ?? 'piece')}
-            path={['boards', at, 'price']}
-            value={board.price?.amount}
-            write={(text) => ({ per: 'piece', ...board.price, amount: Number(text.replace(',', '.')) || 0 })}
-          />
-          {board.kind === 'sheet' ? null : <PhotographFields design={design} board={board} boardAt={at} />}
-          <Button look="quiet" onClick={() => remove(board)}>
-            {said.remove(board.name)}
-          </Button>
+          <OneBoard design={design} board={board} at={at} />
         </details>
       ))}
       <div class="row">
@@ -59,17 +42,66 @@ export function BoardFields({ design }: { readonly design: Design }) {
   );
 }
 
-/** A board or sheet to begin with. */
-function sizes(
-  kind: 'board' | 'sheet',
-  metric: boolean,
-): Pick<Board, 'length' | 'width' | 'thickness' | 'kind'> {
-  if (kind === 'sheet') {
-    return metric
-      ? { kind, length: '1220 mm', width: '610 mm', thickness: '6 mm' }
-      : { kind, length: '48 in', width: '24 in', thickness: '1/4 in' };
-  }
-  return metric
-    ? { length: '2400 mm', width: '220 mm', thickness: '52 mm' }
-    : { length: '96 in', width: '9 in', thickness: '8/4' };
+interface OneBoardProps {
+  readonly design: Design;
+  readonly board: Board;
+  readonly at: number;
+}
+
+function OneBoard({ design, board, at }: OneBoardProps) {
+  const wood = design.wood ?? {};
+  const others = (wood.boards ?? []).filter((_, k) => k !== at).map(({ name }) => name);
+  const { price } = board;
+  return (
+    <>
+      <TextField
+        label={said.name}
+        text={board.name}
+        maxLength={120}
+        whyNot={(typed) => whyNoName(typed.trim(), others)}
+        onTake={(name) =>
+          change(said.renamed(name), [{ path: ['wood'], to: renameBoard(wood, board.name, name) }])
+        }
+      />
+      <WoodField label={said.length} of="length" path={['boards', at, 'length']} value={board.length} />
+      <WoodField label={said.width} of="length" path={['boards', at, 'width']} value={board.width} />
+      <WoodField
+        label={said.thickness}
+        of="thickness"
+        path={['boards', at, 'thickness']}
+        value={board.thickness}
+      />
+      <WoodField
+        label={said.price(said.per[price?.per ?? 'piece'])}
+        of="amount"
+        optional
+        path={['boards', at, 'price']}
+        value={price?.amount}
+        write={(text): Price => ({ per: 'piece', ...price, amount: amountOf(text) ?? 0 })}
+      />
+      {price === undefined ? null : (
+        <Choice
+          label={said.counted}
+          options={choicesOf(said.per)}
+          chosen={price.per}
+          onChoose={(per) =>
+            change(said.counted, [{ path: ['wood', 'boards', at, 'price', 'per'], to: per }])
+          }
+        />
+      )}
+      {board.kind === 'sheet' ? null : <PhotographFields design={design} board={board} boardAt={at} />}
+      <Button
+        look="quiet"
+        onClick={() => change(said.removed, [{ path: ['wood'], to: removeBoard(wood, board.name) }])}
+      >
+        {said.remove(board.name)}
+      </Button>
+    </>
+  );
+}
+
+/** A board goes by its name: it has one, and no other board has it. */
+function whyNoName(name: string, others: readonly string[]): string | undefined {
+  if (name === '') return said.refused.needed;
+  return others.includes(name) ? said.refused.taken(name) : undefined;
 }

@@ -1,34 +1,29 @@
-import type { Design } from '../../../design/index.ts';
+import { type Design, usualRoom } from '../../../design/index.ts';
 import { words } from '../../words/en.ts';
 import { WoodField } from './wood-field.tsx';
 
-/** A heated room over a year in a temperate climate, to begin with (common practice). */
-const ROOM = {
-  dry: { temperature: '21 °C', humidity: '30 %' },
-  damp: { temperature: '21 °C', humidity: '60 %' },
-} as const;
+const said = words.wood;
 
 /** The air that the wood will live in, and what it is at now. */
 export function ClimateFields({ design }: { readonly design: Design }) {
-  const said = words.wood;
   const { room, shop } = design.wood?.climate ?? {};
-  const { dry, damp } = room ?? ROOM;
-  const field = (label: string, path: readonly string[], value: string | number) => (
-    <WoodField
-      key={path.join('.')}
-      label={label}
-      path={room === undefined ? ['climate', 'room'] : ['climate', 'room', ...path]}
-      value={value}
-      write={(text) => (room === undefined ? roomWith(path, text) : text)}
-    />
-  );
+  const { dry, damp } = room ?? usualRoom();
+  // Where nothing is said yet the first figure that is typed stands beside usual ones.
+  const humidity = (season: 'dry' | 'damp') =>
+    room === undefined
+      ? {
+          path: ['climate', 'room'],
+          write: (text: string) => ({ dry, damp, [season]: { ...{ dry, damp }[season], humidity: text } }),
+        }
+      : { path: ['climate', 'room', season, 'humidity'] };
   return (
     <section aria-label={said.climate}>
       <h2>{said.climate}</h2>
-      {field(said.dry, ['dry', 'humidity'], dry.humidity)}
-      {field(said.damp, ['damp', 'humidity'], damp.humidity)}
+      <WoodField label={said.dry} of="percent" value={dry.humidity} {...humidity('dry')} />
+      <WoodField label={said.damp} of="percent" value={damp.humidity} {...humidity('damp')} />
       <WoodField
         label={said.temperature}
+        of="temperature"
         path={['climate', 'room']}
         value={damp.temperature}
         write={(text) => ({
@@ -38,14 +33,12 @@ export function ClimateFields({ design }: { readonly design: Design }) {
       />
       <WoodField
         label={said.shop}
+        of="percent"
+        optional
         path={['climate', 'shop']}
         value={shop !== undefined && 'moisture' in shop ? shop.moisture : undefined}
         write={(text) => ({ moisture: text })}
       />
     </section>
   );
-}
-
-function roomWith([season, figure]: readonly string[], text: string): unknown {
-  return { ...ROOM, [season!]: { ...ROOM[season as 'dry' | 'damp'], [figure!]: text } };
 }

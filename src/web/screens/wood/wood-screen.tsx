@@ -8,8 +8,10 @@ import { BoardFields } from './board-fields.tsx';
 import { BoardsView } from './boards-view.tsx';
 import { ClimateFields } from './climate-fields.tsx';
 import { LeafFields } from './leaf-fields.tsx';
+import { PatchView } from './patch-view.tsx';
 
 const BOARDS = 'boards';
+const MENDING = 'mending';
 
 /** From rough boards to the wood of the base: what lies where, how boards are resawn, which leaf goes where, what moves. */
 export function WoodScreen() {
@@ -24,6 +26,7 @@ export function WoodScreen() {
   if (!form.isBase) return <p class="waiting">{said.partsAlone}</p>;
   const tabs = [
     { name: BOARDS, label: said.boards },
+    { name: MENDING, label: said.mending.title },
     ...chapters.map(({ title }) => ({ name: title, label: title })),
   ];
   const chapter = chapters.find(({ title }) => title === chosen);
@@ -32,10 +35,12 @@ export function WoodScreen() {
       <Tabs
         label={said.tabs}
         tabs={tabs}
-        chosen={chapter === undefined ? BOARDS : chosen}
+        chosen={chapter === undefined && chosen !== MENDING ? BOARDS : chosen}
         onChoose={setChosen}
       >
-        {chapter === undefined ? (
+        {chosen === MENDING ? (
+          <PatchView design={inHand} />
+        ) : chapter === undefined ? (
           <BoardsView design={inHand} />
         ) : (
           <div class="wood-chapter">
