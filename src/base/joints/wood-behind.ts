@@ -1,7 +1,10 @@
+import { keptFor } from '../../core/index.ts';
 import {
   boundsOfRegions,
+  CONTACT_TOLERANCE,
   directionToFrame,
   dot3,
+  type Edge,
   heightOver,
   intersectEdges,
   line,
@@ -9,7 +12,9 @@ import {
   pointToFrame,
   pointToWorld,
   RESIDUE_TOLERANCE,
+  type Region,
   scale3,
+  type Vec,
   type Vec3,
 } from '../../geometry/index.ts';
 import type { Contact, SolidPart } from '../contact/api.ts';
@@ -69,20 +74,37 @@ export function woodAlong({ drawn, cuts }: SolidPart, p: Vec3, along: Vec3): Exi
   );
 }
 
-function alongOutline(region: SolidPart['drawn']['region'], p: Vec3, along: Vec3): readonly Exit[] {
+function alongOutline(region: Region, p: Vec3, along: Vec3): readonly Exit[] {
   const run = Math.hypot(along.x, along.y);
   if (run < 1e-9) return [];
-  const edges = [region.outer, ...region.holes].flatMap((loop) => loop.edges);
-  const box = boundsOfRegions([region]);
-  const reach = 2 * (box.maxX - box.minX + box.maxY - box.minY) + 1;
-  const end = { x: p.x + (along.x / run) * reach, y: p.y + (along.y / run) * reach };
+  const { edges, reach } = outlineOf(region);
+  const way = { x: along.x / run, y: along.y / run };
+  const end = { x: p.x + way.x * reach, y: p.y + way.y * reach };
   const ray = line({ x: p.x, y: p.y }, end, { id: 'drilled', role: 'left' });
-  return edges.flatMap((edge) => {
+  const exits: Exit[] = [];
+  for (const edge of edges) {
+    if (isBeside(edge, p, way)) continue;
     const met = intersectEdges(ray, edge);
-    if (met.kind !== 'points') return [];
-    return met.points
-      .map(({ onA }) => onA * reach)
-      .filter((far) => far > RESIDUE_TOLERANCE)
-      .map((far) => ({ reach: far / run, on: edge.tag.id }));
-  });
+    if (met.kind !== 'points') continue;
+    for (const { onA } of met.points) {
+      const far = onA * reach;
+      if (far > RESIDUE_TOLERANCE) exits.push({ reach: far / run, on: edge.tag.id });
+    }
+  }
+  return exits;
+}
+
+/** The edges of an outline, and mm that lead out of it from anywhere near. */
+const outlineOf = keptFor((region: Region) => {
+  const { minX, minY, maxX, maxY } = boundsOfRegions([region]);
+  const edges = [region.outer, ...region.holes].flatMap((loop) => loop.edges);
+  return { edges, reach: 2 * (maxX - minX + maxY - minY) + 1 };
+});
+
+/** Does an edge surely lie beside a line? Most do, and need not be met with it. */
+function isBeside(edge: Edge, p: Vec, way: Vec): boolean {
+  const off = (q: Vec): number => way.x * (q.y - p.y) - way.y * (q.x - p.x);
+  if (edge.kind === 'arc') return Math.abs(off(edge.centre)) > edge.radius + CONTACT_TOLERANCE;
+  const [from, to] = [off(edge.from), off(edge.to)];
+  return Math.min(from, to) > CONTACT_TOLERANCE || Math.max(from, to) < -CONTACT_TOLERANCE;
 }
