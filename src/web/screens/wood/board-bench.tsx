@@ -44,7 +44,14 @@ export function BoardBench({ board, things, figures, boards }: BoardBenchProps) 
     width: length * factor + 2 * ROUND.end,
     height: width * factor + 2 * ROUND.edge,
   };
-  const scene = useMemo(() => ({ ...board.scene, box }), [board.scene]);
+  const scene = useMemo(
+    () => ({
+      ...board.scene,
+      box,
+      texts: board.scene.texts.filter(({ y }) => y > box.y && y < box.y + box.height),
+    }),
+    [board.scene],
+  );
   const data = `M0 0H${length * factor}V${-width * factor}H0Z`;
   const patches = (): readonly FigurePatch[] => {
     const picture = file === undefined ? undefined : boardPictures.value.get(file);

@@ -55,7 +55,7 @@ export function PatchBench({ patch, at }: { readonly patch: ShownPatch; readonly
     <figure class="board-figure">
       <div class={`board-bench ${hasPicture ? 'over-figure' : ''}`}>
         <SceneView
-          scene={{ ...board.scene, box }}
+          scene={{ ...board.scene, box, texts: [] }}
           label={words.wood.board(board.name)}
           under={(screen) => <FigureCanvas screen={screen} patches={patches} />}
         >
@@ -144,8 +144,8 @@ function Plug({ on, at, factor, zoom, screen, name }: PlugProps) {
   const moved = `translate(${now.at.x} ${-now.at.y}) rotate(${angle}) translate(${-place.at.x} ${place.at.y})`;
   const px = 1 / (zoom * factor);
   const handle = {
-    x: now.at.x + Math.cos(now.turned) * on.reach,
-    y: -now.at.y - Math.sin(now.turned) * on.reach,
+    x: now.at.x + Math.cos(now.turned) * (on.reach + 2 * HANDLE * px),
+    y: -now.at.y - Math.sin(now.turned) * (on.reach + 2 * HANDLE * px),
   };
   return (
     <g class="things" transform={`scale(${factor})`}>

@@ -109,7 +109,7 @@ export const wood = {
     along: 'Along the board',
     across: 'Across it',
     pin: (at: number, along: string, across: string) =>
-      `Point ${at}, ${along} along the board and ${across} across it: move with the arrow keys`,
+      `${at}: ${along} · ${across}, along the board and across it: move with the arrow keys`,
     pinName: (at: number, along: string, across: string) => `${at}: ${along} · ${across}`,
     trueTo: (mm: string) => `True and to scale: a pixel is ${mm} mm of board where it is coarsest.`,
     fault: {
