@@ -13,11 +13,11 @@ import { middleAndTail } from './middle-and-tail.ts';
 import { type Shown, watchNextInput } from './watch-page.ts';
 
 /** Changes of each kind that count, and those before them that let the browser compile what it runs. */
-const CHANGES = 30;
-const BEFORE = 20;
+const CHANGES = 20;
+const BEFORE = 10;
 const OPENED = 5;
 /** ms that nothing takes. */
-const PATIENCE = 20_000;
+const PATIENCE = 120_000;
 const app = await openApp();
 const table: string[] = [];
 
@@ -55,7 +55,7 @@ for (const { name, data } of BASE_FORMS) {
       async () => {
         const { page, context } = await app.visitor();
         await beginDesign(page, app.address, data.title);
-        await page.locator('.notes.whole').waitFor();
+        await page.locator('.notes.whole').waitFor({ timeout: PATIENCE });
         const field = fieldOf(page, 'Overall height');
         const height = Number.parseFloat(await field.inputValue());
         row(
