@@ -8,12 +8,18 @@ import { addRun, type Carrier, type Trimming, trimPiece } from './trim-piece.ts'
 const CULL_FROM = 256;
 /** A piece whose boxes touch more others than this is crowded: cutting it would cost more than asking where it lies too near. */
 const CROWD = 14;
-/** Crowded pieces are looked at in parts down to these shares of the offset, finer as long as many are crowded. */
-const SHARES = [1 / 1024, 1 / 32768];
+/**
+ * Crowded pieces are looked at in parts down to this share of the offset, and of very many down to a share that so many would have; then
+ * finer by a step as long as many are crowded.
+ */
+const SHARE = 1 / 32;
+const MANY = 32;
+const STEP = 1 / 16;
+const ROUNDS = 3;
 /** A part up to so many times the finest whose middle is far enough is kept without looking closer. */
 const COARSE = 8;
 /** And up to one of so many of its piece. */
-const MOST_PARTS = 1024;
+const MOST_PARTS = 256;
 
 /** Pieces to be cut, and the pairs of them that lie no further apart than VERTEX_SNAP, where those are known. */
 export interface Culled {
@@ -27,14 +33,16 @@ export interface Culled {
  */
 export function cullCrowded(raw: Pieces, source: Pieces, reach: number, nearness: Nearness): Culled {
   let pieces = raw;
-  for (const share of SHARES) {
+  let finest = reach * Math.min(SHARE, MANY / raw.count);
+  for (let round = 0; round < ROUNDS; round++) {
     if (pieces.count < CULL_FROM) break;
     const touching = touchingPairs(pieces, VERTEX_SNAP, CROWD);
     if (touching.crowded === 0) return { pieces, touching };
     if (touching.crowded * 16 <= pieces.count) break;
-    const fewer = cull(pieces, touching.others, { source, reach, nearness, finest: share * reach });
+    const fewer = cull(pieces, touching.others, { source, reach, nearness, finest });
     if (pieces !== raw) releasePieces(pieces);
     pieces = fewer;
+    finest *= STEP;
   }
   return { pieces, touching: undefined };
 }
