@@ -32,7 +32,7 @@ export { checkOwnShape } from './own-shape/check-own-shape.ts';
 export { formOfOwnShape } from './own-shape/form-of-own-shape.ts';
 export { loopsOfRegion } from './own-shape/own-shape-of-region.ts';
 export { nameParameters } from './parameters-behind.ts';
-export { type DesignPatch, patchesOfDesign, typedPatchPlace } from './patches/patches-of-design.ts';
+export { patchesOfDesign, typedPatchPlace } from './patches/patches-of-design.ts';
 export { printPatch } from './patches/print-patch.ts';
 export type { TypedPatch } from './patches/resolve-patch.ts';
 export { type Driver, driversOf } from './pictures/drivers-of.ts';

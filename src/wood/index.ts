@@ -50,7 +50,6 @@ export type {
 export {
   type BoardPicturePlan,
   boardPicturePlan,
-  type PixelBox,
   photographedBox,
 } from './figure/board-picture.ts';
 export { carriedFigure } from './figure/carried-figure.ts';

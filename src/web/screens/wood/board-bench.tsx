@@ -8,7 +8,7 @@ import type { ScreenBoard } from '../../engine/answers/wood.ts';
 import { FigureCanvas } from '../../figure/figure-canvas.tsx';
 import { moveThing } from '../../figure/moving.ts';
 import type { FigurePatch } from '../../figure/paint-figures.ts';
-import { boardPictures } from '../../photographs/board-pictures.ts';
+import { boardPictures, photographs } from '../../photographs/board-pictures.ts';
 import { design } from '../../state/current.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
@@ -93,6 +93,13 @@ export function BoardBench({ board, things, figures, boards }: BoardBenchProps) 
             chosen={file ?? ''}
             onChoose={setShownFile}
           />
+        )}
+        {own.map(({ file: name }) =>
+          photographs.value.get(name) === 'missing' ? (
+            <p key={`${name} missing`} class="problem">
+              {said.photograph.notHere(name)}
+            </p>
+          ) : null,
         )}
         {own.map(({ file: name, fault }) =>
           fault === undefined ? null : (

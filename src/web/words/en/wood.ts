@@ -123,6 +123,7 @@ export const wood = {
     making: 'making the photograph true …',
     under: 'Under the layout',
     missing: (file: string) => `${file} is not in this browser. Give it again:`,
+    notHere: (file: string) => `${file} is not in this browser: give it again beside the board’s sizes.`,
     unreadable: (file: string) => `${file} cannot be read as a picture.`,
     full: 'This browser has no room left for the photograph.',
   },
