@@ -37,6 +37,33 @@ describe('scale bars', () => {
     expect(touches(bars[0]!.box, bars[1]!.box)).toBe(false);
   });
 
+  test.each([
+    [190, 270, 'portrait'],
+    [270, 190, 'landscape'],
+  ] as const)(
+    'of a page %d × %d mm say along which edge of the paper they are read',
+    (width, height, way) => {
+      const room: Box = { minX: 0, minY: 0, maxX: width, maxY: height };
+      const pattern: Pattern = { ...leaningLeg(), scene: { marks: [], box: room } };
+      const bars = placeBars(
+        room,
+        { occupied: occupiedBy(pattern, IN_PLACE), work: workOf(pattern, IN_PLACE) },
+        way,
+      );
+      for (const bar of bars) {
+        const { minX, maxX, minY, maxY } = boxOf(bar);
+        // The way that the bar itself is longer: the readings correct that edge of the paper.
+        const along = maxX - minX > maxY - minY ? width : height;
+        const edge = along === Math.max(width, height) ? 'long' : 'short';
+        expect(bar.edgeOfPaper).toBe(edge);
+        const said = barItems(bar, occupiedBy(pattern, IN_PLACE)).flatMap((item) =>
+          'text' in item ? [item.text] : [],
+        );
+        expect(said).toContain(`along the ${edge} edge of the paper`);
+      }
+    },
+  );
+
   test('an opening is no work', () => {
     const opening = { minX: 10, minY: 10, maxX: 180, maxY: 260 };
     const bars = barsOn(
