@@ -6,6 +6,7 @@ import {
   sayWays,
   waysToSaw,
 } from '../../../src/base/end-cut/index.ts';
+import { aboutY, apply, bladeOf, outOfParallel } from '../../property/end-cut-bench.ts';
 import { DEGREE, farCut, RAIL } from './parts.ts';
 
 /** A saw that swings to 45° both ways and tilts to 45° to the left only. */
@@ -36,6 +37,24 @@ describe('a saw of limited range', () => {
     expect(wedge?.wedge?.fromSquare).toBeCloseTo(12 * DEGREE, 12);
     expect(wedge?.mitre.fromSquare).toBeCloseTo(45 * DEGREE, 12);
     expect(sayWays(ways).join('\n')).toContain('swing the saw 33° to the right');
+  });
+
+  it('brings a steep compound cut to the end of its tilt by a wedge under the work, swing and wedge together in the plane of the cut', () => {
+    const plane = farCut(25, 52);
+    const saw: SawRange = { swing: SAW.swing, tilt: { left: 45 * DEGREE, right: 45 * DEGREE } };
+    const wedged = waysToSaw(plane, RAIL, saw).find(({ kind }) => kind === 'wedge-under')!;
+    // The same work lying so on a saw without an end to its tilt.
+    const free: SawRange = { swing: saw.swing, tilt: { left: 80 * DEGREE, right: 80 * DEGREE } };
+    const direct = waysToSaw(plane, RAIL, free).find(
+      ({ lay }) => lay.down === wedged.lay.down && lay.fence === wedged.lay.fence,
+    )!;
+    expect(wedged.tilt.fromSquare).toBeCloseTo(45 * DEGREE, 9);
+    // Raised along the fence the work turns about the line away from the sawyer, and the blade with it (rotations by matrices).
+    const { fromSquare, to } = wedged.wedge!;
+    const raised = aboutY((to === 'right' ? -1 : 1) * fromSquare);
+    expect(outOfParallel(apply(raised, bladeOf(direct.setting)), bladeOf(wedged.setting))).toBeLessThan(1e-9);
+    // Not the plain difference of the tilts: the swing takes a part of it.
+    expect(Math.abs(fromSquare - (direct.tilt.fromSquare - 45 * DEGREE))).toBeGreaterThan(0.2 * DEGREE);
   });
 
   it('stands the work on edge for a bevel that it does not tilt to', () => {
