@@ -4,6 +4,7 @@ import {
   circleOutline,
   closeRegions,
   findFaults,
+  intersectRegions,
   type Outline,
   offsetRegions,
   openRegions,
@@ -12,6 +13,8 @@ import {
   type Region,
   simplifyRegions,
   slotOutline,
+  transformRegion,
+  uniteRegions,
   vec,
 } from '../../src/geometry/index.ts';
 
@@ -88,6 +91,46 @@ describe('closed forms', () => {
     const back = offsetRegions(rounded, -3);
     expect(back[0]?.outer.edges.map(({ kind }) => kind)).toEqual(['line', 'line', 'line', 'line']);
     expect(areaOfRegions(back)).toBeCloseTo(400, 10);
+  });
+});
+
+describe('edges of a ten-thousandth of a millimetre', () => {
+  it('go through every operation', () => {
+    // A square whose corners are cut off by so much: its area less four triangles.
+    const c = 1e-4;
+    const at = [
+      vec(c, 0),
+      vec(9, 0),
+      vec(9 + c, c),
+      vec(9 + c, 9),
+      vec(9, 9 + c),
+      vec(c, 9 + c),
+      vec(0, 9),
+      vec(0, c),
+    ];
+    const cut = [
+      {
+        outer: polygonOutline(
+          at,
+          at.map((_, k) => tag(`c${k}`)),
+        ),
+        holes: [],
+      },
+    ];
+    const area = (9 + c) ** 2 - 2 * c * c;
+    const length = 4 * (9 - c) + 4 * Math.SQRT2 * c;
+    expect(areaOfRegions(cut)).toBeCloseTo(area, 11);
+    const grown = offsetRegions(cut, 2);
+    expect(areaOfRegions(grown)).toBeCloseTo(area + 2 * length + 4 * Math.PI, 10);
+    expect(findFaults(grown)).toEqual([]);
+    expect(areaOfRegions(offsetRegions(cut, -2))).toBeCloseTo((5 + c) ** 2, 10);
+    const moved = cut.map((region) =>
+      transformRegion(region, { turn: 0, shift: vec(c / 2, 0), scale: 1, mirrored: false }),
+    );
+    const united = uniteRegions(cut, moved);
+    expect(findFaults(united)).toEqual([]);
+    expect(areaOfRegions(united)).toBeCloseTo(area + ((9 + c) * c) / 2, 10);
+    expect(areaOfRegions(intersectRegions(cut, moved))).toBeCloseTo(2 * area - areaOfRegions(united), 10);
   });
 });
 

@@ -3,6 +3,7 @@ import {
   areaOfRegions,
   closeRegions,
   findFaults,
+  intersectRegions,
   offsetRegions,
   openRegions,
   type Region,
@@ -11,11 +12,13 @@ import {
   subtractRegions,
   symmetricDifference,
   transformRegion,
+  uniteRegions,
 } from '../../src/geometry/index.ts';
 import { roundedLoop } from '../cases/outlines/pen.ts';
 import { randomFrom } from '../cases/outlines/random.ts';
 import { FUZZ_COUNT, FUZZ_SEED, fuzzCase, fuzzOffset } from './fuzz.ts';
 import { areaOf, boxOf, edgesOf, reverseLoop, sweepOf } from './oracle.ts';
+import { partnerOf } from './partner.ts';
 
 const seeds = (share: number): number[] =>
   Array.from({ length: Math.max(20, Math.round(FUZZ_COUNT * share)) }, (_, i) => FUZZ_SEED + i);
@@ -27,27 +30,44 @@ function slackFor(regions: readonly Region[]): number {
 }
 
 describe('an outline moved, turned, mirrored, reversed, or begun elsewhere', () => {
-  const ways: [string, (r: Region) => Region, (r: Region) => Region][] = [
+  const ways: [string, (r: Region) => Region, (r: Region) => Region, number?][] = [
     ['moved', by({ shift: { x: 123.456, y: -77.7 } }), by({ shift: { x: -123.456, y: 77.7 } })],
     ['turned', by({ turn: 0.7 }), by({ turn: -0.7 })],
     ['turned by a quarter', by({ turn: Math.PI / 2 }), by({ turn: -Math.PI / 2 })],
     ['mirrored', by({ mirrored: true }), by({ mirrored: true })],
+    ['three times as large', by({ scale: 3 }), by({ scale: 1 / 3 }), 3],
     ['begun at every third edge', shiftStarts, (r) => r],
   ];
-  for (const [name, there, back] of ways) {
+  for (const [name, there, back, scale = 1] of ways) {
     it(`${name} has the same offset`, () => {
       for (const seed of seeds(0.1)) {
         const drawn = fuzzCase(seed);
         if (drawn === undefined) continue;
         const d = fuzzOffset(drawn.random);
         const plain = offsetRegions(drawn.regions, d);
-        const moved = offsetRegions(drawn.regions.map(there), d).map(back);
+        const moved = offsetRegions(drawn.regions.map(there), d * scale).map(back);
         const apart = areaOfRegions(symmetricDifference(plain, moved));
         expect(Math.abs(apart), `seed ${seed}, ${drawn.family} by ${d}`).toBeLessThan(
           slackFor(drawn.regions),
         );
       }
     });
+  }
+});
+
+it('two outlines moved, turned, mirrored and scaled together unite to the same', () => {
+  const there = by({ shift: { x: 31.7, y: -12.9 }, turn: 1.1, scale: 2.5, mirrored: true });
+  for (const seed of seeds(0.1)) {
+    const drawn = fuzzCase(seed);
+    if (drawn === undefined) continue;
+    const a = drawn.regions;
+    const b = partnerOf(a, seed, drawn.random);
+    for (const combine of [uniteRegions, intersectRegions, subtractRegions, symmetricDifference]) {
+      const moved = combine(a.map(there), b.map(there));
+      const apart = areaOfRegions(symmetricDifference(combine(a, b).map(there), moved));
+      const slack = 2.5 * slackFor([...a.map(there), ...b.map(there)]);
+      expect(Math.abs(apart), `seed ${seed}, ${drawn.family}, ${combine.name}`).toBeLessThan(slack);
+    }
   }
 });
 
