@@ -12,9 +12,10 @@ import { BASE_FORMS } from '../forms/forms.ts';
 import { middleAndTail } from './middle-and-tail.ts';
 import { type Shown, watchNextInput } from './watch-page.ts';
 
-/** Changes of each kind that count, and those before them that let the browser compile what it runs. */
-const CHANGES = 20;
-const BEFORE = 10;
+/** Changes of each kind that count, and those before them that let the browser compile what it runs: of the largest base, and of the others. */
+const CHANGES = { largest: 20, other: 8 };
+const BEFORE = { largest: 10, other: 4 };
+const LARGEST = 'shallow-v-trestle';
 const OPENED = 5;
 /** ms that nothing takes. */
 const PATIENCE = 120_000;
@@ -34,11 +35,12 @@ async function shownAfter(page: Page, key: string): Promise<Shown> {
   ]);
 }
 
-async function changes(change: (turn: number) => Promise<Shown>): Promise<readonly Shown[]> {
+async function changes(form: string, change: (turn: number) => Promise<Shown>): Promise<readonly Shown[]> {
+  const size = form === LARGEST ? 'largest' : 'other';
   const shown: Shown[] = [];
-  for (let turn = 0; turn < BEFORE + CHANGES; turn++) {
+  for (let turn = 0; turn < BEFORE[size] + CHANGES[size]; turn++) {
     const after = await change(turn);
-    if (turn >= BEFORE) shown.push(after);
+    if (turn >= BEFORE[size]) shown.push(after);
   }
   return shown;
 }
@@ -61,7 +63,7 @@ for (const { name, data } of BASE_FORMS) {
         row(
           name,
           'typed',
-          await changes(async (turn) => {
+          await changes(name, async (turn) => {
             // No figure twice: nothing of it is known from before.
             await field.fill(`${(height + (turn % 2 === 0 ? 1 : -1) * 0.13 * (turn + 1)).toFixed(2)} mm`);
             return shownAfter(page, 'Enter');
@@ -72,7 +74,7 @@ for (const { name, data } of BASE_FORMS) {
           row(
             name,
             'pulled',
-            await changes(async (turn) => {
+            await changes(name, async (turn) => {
               await handle.focus();
               return shownAfter(page, turn % 24 < 12 ? 'ArrowDown' : 'Shift+ArrowUp');
             }),
@@ -86,11 +88,11 @@ for (const { name, data } of BASE_FORMS) {
 }
 
 describe('opened cold', () => {
-  const bare = sampleDesign('shallow-v-trestle', []);
+  const bare = sampleDesign(LARGEST, []);
   const first = compute(bare, { wanted: { patterns: [] } });
   if (!first.ok) throw new Error('the form cannot be computed at its defaults');
   const parts = first.value.parts.map(({ part }) => part.name);
-  const link = designLink(sampleDesign('shallow-v-trestle', parts), app.address);
+  const link = designLink(sampleDesign(LARGEST, parts), app.address);
   const times: Record<string, number[]> = { 'forms shown': [], 'drawing shown': [] };
   /** ms from the begin of the load to the first of what is sought. */
   const opened = async (address: string, sought: string): Promise<void> => {
