@@ -46,6 +46,7 @@ const STACK = resawStack(PLAN);
 const figureAt = ({ x, y }: Vec, depth: number): number =>
   Math.sin(x / 173) + 0.4 * Math.cos(y / 31 + x / 410) + x * y * 1e-4 + y / 77 + SLOPE * depth;
 const SLOPE = 0.3;
+const UP: Vec3 = { x: 0, y: 0, z: 1 };
 
 /**
  * Where a point of the base's surface lay in the board, by what is printed of the leaf alone: which face of it shows, where the board's marked
@@ -64,7 +65,12 @@ function inBoard(piece: LeafPiece, place: LeafPlace, point: Vec3): Vec {
     head.y += axis.y * share;
     head.z += axis.z * share;
   }
-  const isHead = place.markedEnd === 'up' || place.markedEnd === (place.face === 'face' ? 'left' : 'right');
+  // As one stands before the face that shows, looking at it: their left is what comes out of it crossed with up.
+  const left = cross3(out, UP);
+  const isHead =
+    place.markedEnd === 'up' || place.markedEnd === 'down'
+      ? (place.markedEnd === 'up') === head.z > 0
+      : (place.markedEnd === 'left') === dot3(head, left) > 0;
   // The marked end is where x is 0: x grows away from it.
   const along = scale3(head, isHead ? -1 : 1);
   const across = cross3(up, along);
@@ -163,6 +169,28 @@ describe('a bookmatch cut from a board with a figure all through it', () => {
             // One kerf, and off both faces: planing, half of what drying takes, the last planing.
             expect(Math.abs(apart)).toBeCloseTo(1.3 + 2 * (0.7 + 0.8 + 0.4), 9);
           }
+        }
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  it('names the end that lies at the marked end of the board, as one stands before the face that shows', () => {
+    fc.assert(
+      fc.property(matches, (given) => {
+        const map = mapOf(given);
+        for (const { piece: id, face, markedEnd, toBoard } of map.places) {
+          const { frame, level } = map.pieces.find((each) => each.id === id)!;
+          const out = face === 'face' ? frame.z : scale3(frame.z, -1);
+          // Left comes out of the face crossed with up, for who looks at it.
+          const named = { up: UP, down: scale3(UP, -1), left: cross3(out, UP), right: cross3(UP, out) }[
+            markedEnd
+          ];
+          expect(level).toBe(markedEnd === 'left' || markedEnd === 'right');
+          const { x, y } = { x: dot3(named, frame.x), y: dot3(named, frame.y) };
+          const cos = Math.cos(toBoard.turn);
+          const alongBoard = (toBoard.mirrored ? -x : x) * cos - y * Math.sin(toBoard.turn);
+          expect(alongBoard).toBeLessThan(0);
         }
       }),
       { numRuns: 25 },

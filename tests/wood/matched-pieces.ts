@@ -5,6 +5,7 @@ import { sampleDesign } from '../design/sample-design.ts';
 /** Base forms, each with a part that it takes in mirror images. */
 export const MATCHED: readonly (readonly [form: string, part: string])[] = [
   ['shallow-v-trestle', 'leg'],
+  ['shallow-v-trestle', 'arm'],
   ['raked-table', 'leg'],
   ['arched-trestle', 'foot'],
   ['bench-base', 'panel'],
