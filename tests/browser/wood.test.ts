@@ -97,7 +97,7 @@ test('a photograph is marked, lies true under the layout, and the pieces carry i
   const told = /^leg BL, FL, FR, BR: ([\d.]+) mm along/;
   const along = async (): Promise<number> =>
     Number(told.exec((await page.locator('.thing-tools span').textContent()) ?? '')![1]);
-  expect(await along()).toBeGreaterThan(250);
+  await expect.poll(along).toBeGreaterThan(250);
   // By keys, and back.
   const now = await along();
   await page.locator('.thing-body').first().focus();

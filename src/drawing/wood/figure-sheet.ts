@@ -140,7 +140,8 @@ const middleX = (outline: readonly Vec[]): number => {
 function namesOf({ id, name }: LeafPiece, places: FigureSet['places']): readonly string[] {
   const place = places.find(({ piece }) => piece === id);
   if (place?.board === undefined) return [name];
-  return [name, place.leaf === 0 ? `board ${place.board}` : `board ${place.board}, leaf ${place.leaf}`];
+  const board = /^board\b/i.test(place.board) ? place.board : `board ${place.board}`;
+  return [name, place.leaf === 0 ? board : `${board}, leaf ${place.leaf}`];
 }
 
 function placed(p: Vec, [a, b, c, d, e, f]: Projection, shift: Vec): Vec {

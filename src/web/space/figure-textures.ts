@@ -23,6 +23,9 @@ const LONGEST = 4096;
 /** Seen slantwise a figure stays sharp by so many samples. */
 const SAMPLES = 8;
 
+/** Faces lie a hair behind the edges that bound them, so that these are drawn whole. */
+export const BEHIND_EDGES = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 };
+
 /** Textures of boards, each sent to the graphics hardware once however many faces carry it. */
 export function createTextures() {
   const known = new Map<BoardPicture, Texture>();
@@ -51,7 +54,7 @@ export function createTextures() {
       map.version = texture.version;
       map.matrixAutoUpdate = false;
       map.matrix.set(a, c, e, b, d, f, 0, 0, 1);
-      const material = new MeshLambertMaterial({ map });
+      const material = new MeshLambertMaterial({ map, ...BEHIND_EDGES });
       material.name = name;
       material.addEventListener('dispose', () => map.dispose());
       return material;

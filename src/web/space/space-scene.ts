@@ -24,7 +24,7 @@ import {
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 import { toCreasedNormals } from 'three/addons/utils/BufferGeometryUtils.js';
 import type { MeshesInHand } from '../engine/answers/meshes.ts';
-import { createTextures, type FigureInSpace } from './figure-textures.ts';
+import { BEHIND_EDGES, createTextures, type FigureInSpace } from './figure-textures.ts';
 
 /** What a part of the space is called under the pointer. */
 export interface SpaceHit {
@@ -95,8 +95,8 @@ export function openSpace(canvas: HTMLCanvasElement): SpaceScene {
   const rebuild = (): void => {
     empty(base);
     if (shown === undefined) return;
-    const wood = new MeshLambertMaterial({ color: colours.wood });
-    const picked = new MeshLambertMaterial({ color: colours.picked });
+    const wood = new MeshLambertMaterial({ color: colours.wood, ...BEHIND_EDGES });
+    const picked = new MeshLambertMaterial({ color: colours.picked, ...BEHIND_EDGES });
     const line = new LineBasicMaterial({ color: colours.line });
     const faint = new LineBasicMaterial({ color: colours.faint });
     for (const part of shown.parts) {

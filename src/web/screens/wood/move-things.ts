@@ -8,8 +8,9 @@ import { words } from '../../words/en.ts';
 
 const said = words.wood.place;
 
-/** The design with the last move in it: any other one has made the move void. */
-let after: Design | undefined;
+/** The placements with the last move in them: any other ones have made the move void. */
+let after = '';
+const placementsOf = (now: Design | undefined): string => JSON.stringify(now?.wood?.placements ?? []);
 
 /** Where a thing lies by all moves so far, those that the engine has not heard of as well. */
 export function thingNow(thing: LaidThing): Lying {
@@ -23,7 +24,7 @@ export function letThingGo(): void {
   if (now === undefined) return;
   setPlace(now.thing.at, now.thing.toLay, now.to);
   moving.value = { ...now, ended: true };
-  after = design.peek();
+  after = placementsOf(design.peek());
 }
 
 /** Sets where something lies; `at` is its number among the placements. */
@@ -42,7 +43,8 @@ export function hearMoved({ things }: FiguresInHand, now: Design): void {
   const held = moving.peek();
   if (held === undefined || !held.ended) return;
   const own = things.find(({ lying }) => lying.id === held.thing.lying.id);
-  if (now !== after || own === undefined || isThere(own.lying, held.to)) moving.value = undefined;
+  if (placementsOf(now) !== after || own === undefined || isThere(own.lying, held.to))
+    moving.value = undefined;
   else moving.value = { ...held, thing: own };
 }
 

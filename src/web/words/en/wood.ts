@@ -23,7 +23,7 @@ export const wood = {
   untouched: (names: string) => `Not touched: ${names}.`,
   unlaid: (part: string, pieces: string) => `${part} (${pieces}) has no place.`,
   noBoard: (part: string, pieces: string) => `${part} (${pieces}): no board is thick enough and of its wood.`,
-  board: (name: string) => `Board ${name}`,
+  board: (name: string) => (/^(board|sheet)\b/i.test(name) ? name : `Board ${name}`),
   yields: (percent: string, feet: string, metres: string) =>
     `${percent} used · ${feet} board feet · ${metres} m³`,
   offcuts: (sizes: string) => `Left: ${sizes}`,
