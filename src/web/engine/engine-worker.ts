@@ -9,7 +9,7 @@ import { DEEDS } from './deeds/index.ts';
 import { known } from './known.ts';
 import { nextTask } from './next-task.ts';
 import type { AskedQuestion, FromWorker, ToWorker } from './protocol.ts';
-import { createPuller } from './pull-design.ts';
+import type { Puller } from './pull-design.ts';
 
 /** Of the worker's own scope, what is used here. */
 interface Scope {
@@ -32,7 +32,8 @@ let solids: SolidKernel | undefined;
 const sent = new Map<string, unknown>();
 let sentOf = '';
 let rested = 0;
-const puller = createPuller();
+/** Fetched with the first pull. */
+let puller: Puller | undefined;
 const session = openSession({
   memo: known,
   pause: () => {
@@ -80,7 +81,7 @@ async function answerAll(): Promise<void> {
 /** What one looks at first, then the sheets of paper, then, once it is quiet, weights and standing. Left where newer news comes. */
 async function answer(asked: Asked): Promise<void> {
   const { turn, questions, pull } = asked;
-  const design = pull === undefined ? asked.design : pulled(asked.design, pull, turn);
+  const design = pull === undefined ? asked.design : await pulled(asked.design, pull, turn);
   const views = viewsWanted(questions);
   const early = await answerFrom(asked, design, questions.filter(isEarly), {
     views,
@@ -99,7 +100,8 @@ async function answer(asked: Asked): Promise<void> {
   }
 }
 
-function pulled(design: Design, pull: NonNullable<Asked['pull']>, turn: number): Design {
+async function pulled(design: Design, pull: NonNullable<Asked['pull']>, turn: number): Promise<Design> {
+  puller ??= (await import('./pull-design.ts')).createPuller();
   const led = puller.pull(design, pull);
   scope.postMessage({ kind: 'pulled', turn, pull, to: led?.to });
   return led?.design ?? design;
