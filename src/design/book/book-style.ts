@@ -25,6 +25,22 @@ export function finer({ lengths }: BookStyle): BookStyle {
   return { lengths: { ...lengths, denominator: 64 } };
 }
 
+/**
+ * Sizes that a tool or bought stock has: as the shop marks joints, or in millimetres where it is metric and no fraction of an inch says it
+ * (a tenon of 10 mm is not one of 25/64 in).
+ */
+export function bought(figures: readonly number[], style: BookStyle): string {
+  const isMetric = figures.some((mm) => Math.abs(mm - Math.round(mm / SIXTY_FOURTH) * SIXTY_FOURTH) > FITS);
+  return style.lengths.unit !== 'mm' && isMetric
+    ? sizes(figures, { lengths: { unit: 'mm', decimals: 1 } })
+    : sizes(figures, finer(style));
+}
+
+/** mm */
+const SIXTY_FOURTH = 25.4 / 64;
+/** mm: half a thousandth of an inch. */
+const FITS = 0.0127;
+
 /** A gap or an error, which fractions are too coarse for: to 0.1 mm or a thousandth of an inch. */
 export const hair = (mm: number, { lengths }: BookStyle): string =>
   lengths.unit === 'mm' ? formatLength(mm, { unit: 'mm', decimals: 1 }) : `${(mm / 25.4).toFixed(3)} in`;

@@ -1,7 +1,7 @@
 import type { BuiltBase, Joint, JointWork } from '../../base/index.ts';
 import { jointPictures, layPicture, type NamedPicture, pictureRow, type Scene } from '../../drawing/index.ts';
 import type { BookBlock, BookChapter } from '../../print/index.ts';
-import { type BookStyle, capital, fine, finer, sizes, surface, words } from './book-style.ts';
+import { type BookStyle, bought, capital, fine, finer, sizes, surface, words } from './book-style.ts';
 import { type BookNames, bookNames } from './names.ts';
 import { sectionPicture } from './section-drawing.ts';
 
@@ -115,8 +115,8 @@ function sayJoint({ kind, loose, screw, glue }: Joint, style: BookStyle): string
     loose === undefined
       ? capital(KINDS[kind])
       : loose.kind === 'tenon'
-        ? `${loose.count} loose tenon${loose.count === 1 ? '' : 's'} of ${sizes([loose.size.thickness, loose.size.width, loose.size.length], finer(style))}`
-        : `${loose.count} dowel${loose.count === 1 ? '' : 's'} of ${sizes([loose.size.diameter, loose.size.length], finer(style))}`;
+        ? `${loose.count} loose tenon${loose.count === 1 ? '' : 's'} of ${bought([loose.size.thickness, loose.size.width, loose.size.length], style)}`
+        : `${loose.count} dowel${loose.count === 1 ? '' : 's'} of ${bought([loose.size.diameter, loose.size.length], style)}`;
   const screws = screw === undefined ? '' : ` Wood screw No. ${screw.number}.`;
   return `${what}.${screws} Glued faces ${surface(glue.area, style)}, ${Math.round(100 * glue.longGrain)} % of it long grain to long grain; end grain holds little.`;
 }
@@ -128,7 +128,7 @@ function workRow(label: string, work: JointWork, names: BookNames, style: BookSt
       return [
         label,
         names.face(work.face),
-        `mortise ${size(work.width, work.length)}`,
+        `mortise ${bought([work.width, work.length], style)}`,
         fine(work.depth, style),
         measures(work, names, style),
       ];
@@ -136,7 +136,7 @@ function workRow(label: string, work: JointWork, names: BookNames, style: BookSt
       return [
         label,
         names.face(work.face),
-        `hole Ø ${size(work.width)}`,
+        `hole Ø ${bought([work.width], style)}`,
         fine(work.depth, style),
         measures(work, names, style),
       ];

@@ -310,7 +310,8 @@ describe('figures of the shop book stand under their own heads', () => {
   });
 });
 
-test('a book in inches has no millimetre in it, nor a book in millimetres an inch', () => {
+test('a book in inches has no millimetre in it but of stock that is sold so, nor a book in millimetres an inch', () => {
+  const bought = /^(?:\d+ loose tenons? of|\d+ dowels? of|mortise|hole Ø) [\d.]+\.0(?: × [\d.]+\.0)* mm/;
   for (const [unit, other] of [
     ['in', /\d (?:mm|cm²|m³)\b/],
     ['mm', /\d (?:in|in²|board feet)\b/],
@@ -329,7 +330,7 @@ test('a book in inches has no millimetre in it, nor a book in millimetres an inc
       }),
     );
     expect(texts.length).toBeGreaterThan(50);
-    expect(texts.filter((text) => other.test(text))).toEqual([]);
+    expect(texts.filter((text) => other.test(text.replace(bought, '')))).toEqual([]);
   }
 });
 
@@ -445,6 +446,18 @@ describe.each(BASE_FORMS.map(({ name }) => name))('the book of %s as it is read'
     const { blocks } = chapterOf(computedOf(form), 'Saw settings');
     const said = blocks.flatMap((each) => (each.kind === 'list' ? each.items : []));
     expect(said.filter((text) => /does not reach/.test(text))).toEqual([]);
+  });
+
+  test('calls stock that is sold in millimetres by them, in inches too', () => {
+    const texts = chapterOf(computedOf(form, 'in'), 'Marking out the joints').blocks.flatMap((each) =>
+      each.kind === 'text' ? [each.text] : [],
+    );
+    const stock = texts.flatMap(
+      (text) => / of ([^.]*(?:\.\d[^.]*)*) (mm|in)\. Glued/.exec(text)?.slice(1) ?? [],
+    );
+    // The usual lists are metric: none of their sizes is a fraction of an inch.
+    expect(stock.filter((_, at) => at % 2 === 1)).not.toContain('in');
+    for (const size of stock.filter((_, at) => at % 2 === 0)) expect(size).toMatch(/^\d+\.0( × \d+\.0)+$/);
   });
 
   test('weighs in pounds where it measures in inches, the kilograms beside them', () => {
