@@ -40,7 +40,9 @@ test('an outline drawn by clicks and by typed points, closed where it began, bec
   await context.close();
 });
 
-test('a photograph is made true from the corners of a sheet, says how true, and outlives the page', async ({ app }) => {
+test('a photograph is made true from the corners of a sheet, says how true, and outlives the page', async ({
+  app,
+}) => {
   const { page, troubles, context } = await app.visitor();
   await beginDesign(page, app.address, 'Splayed leg');
   await page.goto(`${app.address}#/own-shape`);
