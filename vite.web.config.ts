@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import preact from '@preact/preset-vite';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type Plugin, runnerImport } from 'vite';
 
 /** Layers whose modules do nothing but define things: what the page does not use of them is left out of it. */
 const PURE_LAYERS =
@@ -37,12 +38,29 @@ function offline(): Plugin {
   };
 }
 
+const LISTED = 'virtual:listed-forms';
+
+/** The list of forms with their pictures, computed by the engine itself while the app is built. */
+function formsListed(): Plugin {
+  return {
+    name: 'legwright-forms-listed',
+    resolveId: (id) => (id === LISTED ? `\0${LISTED}` : undefined),
+    async load(id) {
+      if (id !== `\0${LISTED}`) return undefined;
+      type Module = typeof import('./src/web/forms/listed-forms.ts');
+      const { module, dependencies } = await runnerImport<Module>(resolve('src/web/forms/listed-forms.ts'));
+      for (const file of dependencies) this.addWatchFile(file);
+      return `export const LISTED_FORMS = ${JSON.stringify(module.listedForms())};`;
+    },
+  };
+}
+
 /** The app: static files that any web host can carry, from any folder of it. */
 export default defineConfig({
   root: 'src/web',
   base: './',
   publicDir: 'public',
-  plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false }), offline()],
+  plugins: [preact({ devToolsEnabled: false, prefreshEnabled: false }), formsListed(), offline()],
   worker: { format: 'es', rollupOptions: { treeshake } },
   build: {
     outDir: '../../dist/web',

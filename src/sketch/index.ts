@@ -7,7 +7,6 @@ export type { Grip, Pulled, Seen } from './handles/api.ts';
 export { gripHandle } from './handles/grip-handle.ts';
 export { pullHandle } from './handles/pull-handle.ts';
 export { type Steps, settleHandle } from './handles/settle-handle.ts';
-export { headOfForm } from './head-of-form.ts';
 export { isBaseForm } from './is-base-form.ts';
 export { mirrorPart } from './mirror-part.ts';
 export { type DescribedParameter, describeForm } from './parameters/describe-form.ts';

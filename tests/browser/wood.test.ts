@@ -39,13 +39,16 @@ async function markCorners(page: Page, { corners }: TakenPhotograph): Promise<vo
     await page.mouse.move(to.x, to.y, { steps: 3 });
     await page.mouse.up();
     await page.locator('.pin.held').waitFor({ state: 'detached' });
+    // What follows is said above the picture and may move it: the next point is looked for where it then is.
+    await page.locator('.notes.whole').waitFor();
   }
 }
 
-/** A column of colours down the middle of the first piece of the sheet of figures, as one faces it. */
+/** Sums of the colours in rows of the sheet of figures; none before it is painted. */
 const coloursOfPieces = (page: Page): Promise<readonly number[]> =>
   page.evaluate(() => {
-    const canvas = document.querySelector<HTMLCanvasElement>('.figure-sheet canvas')!;
+    const canvas = document.querySelector<HTMLCanvasElement>('.figure-sheet canvas');
+    if (canvas === null || canvas.width * canvas.height === 0) return [];
     const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
     const sums: number[] = [];
     for (let y = 0; y < canvas.height; y += 4) {
@@ -54,6 +57,19 @@ const coloursOfPieces = (page: Page): Promise<readonly number[]> =>
       sums.push(sum);
     }
     return sums;
+  });
+
+/** How many rows of the board's picture are seen down its middle, and how many of them are the bench it lay on. */
+const edgesOfBoard = (page: Page): Promise<{ readonly rows: number; readonly dark: number }> =>
+  page.evaluate(() => {
+    const canvas = document.querySelector<HTMLCanvasElement>('.board-bench canvas')!;
+    const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+    const wood = Array.from({ length: canvas.height }, (_, y) => y).filter((y) => {
+      const at = 4 * (y * canvas.width + Math.round(canvas.width / 2));
+      return data[at + 3]! > 200;
+    });
+    const bench = wood.filter((y) => data[4 * (y * canvas.width + Math.round(canvas.width / 2))]! < 90);
+    return { rows: wood.length, dark: bench.length };
   });
 
 test('a photograph is marked, lies true under the layout, and the pieces carry its figure as the board is moved', async ({
@@ -72,20 +88,10 @@ test('a photograph is marked, lies true under the layout, and the pieces carry i
   await page.locator('.board-bench.over-figure').waitFor();
   await page.getByText('making the photograph true').waitFor({ state: 'detached' });
   // True: where the photograph says that the board ends, its picture is wood to the very edge.
-  const edge = await page.evaluate(() => {
-    const canvas = document.querySelector<HTMLCanvasElement>('.board-bench canvas')!;
-    const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-    const wood = Array.from({ length: canvas.height }, (_, y) => y).filter((y) => {
-      const at = 4 * (y * canvas.width + Math.round(canvas.width / 2));
-      return data[at + 3]! > 200;
-    });
-    const bench = wood.filter((y) => data[4 * (y * canvas.width + Math.round(canvas.width / 2))]! < 90);
-    return { rows: wood.length, dark: bench.length };
-  });
-  expect(edge.rows).toBeGreaterThan(20);
-  expect(edge.dark).toBeLessThanOrEqual(2);
+  await expect.poll(async () => (await edgesOfBoard(page)).dark).toBeLessThanOrEqual(2);
+  expect((await edgesOfBoard(page)).rows).toBeGreaterThan(20);
+  await expect.poll(async () => Math.max(0, ...(await coloursOfPieces(page)))).toBeGreaterThan(0);
   const before = await coloursOfPieces(page);
-  expect(Math.max(...before)).toBeGreaterThan(0);
   // By the pointer, and while it is held the pieces follow.
   const body = (await page.locator('.thing-body').first().boundingBox())!;
   await page.mouse.move(body.x + body.width / 2, body.y + body.height / 2);

@@ -84,10 +84,11 @@ async function lay(
   laid: NonNullable<LaidPhotograph['laid']>,
   size: LaidPhotograph['size'],
 ): Promise<void> {
-  wanted.set(file, JSON.stringify(['', laid.toBoard, size]));
+  const asked = JSON.stringify(['', laid.toBoard, size]);
+  wanted.set(file, asked);
   const id = currentId.peek();
   const photo = await photoFile(file);
-  if (photo === undefined || currentId.peek() !== id) return;
+  if (photo === undefined || currentId.peek() !== id || wanted.get(file) !== asked) return;
   const key = JSON.stringify([photo.key, laid.toBoard, size]);
   wanted.set(file, key);
   layingPhotographs.value += 1;

@@ -7,27 +7,9 @@ import {
   usualTooling,
   usualUnits,
 } from '../../../design/index.ts';
-import { headOfForm, isBaseForm, readForm } from '../../../sketch/index.ts';
+import { type Form, readForm } from '../../../sketch/index.ts';
 import { FORM_TEXTS } from '../forms.ts';
 import { known } from '../known.ts';
-
-/** A form that comes with the program. */
-export interface ListedForm {
-  readonly name: string;
-  readonly title: string;
-  readonly about: string;
-  /** Does it place its parts in space? */
-  readonly isBase: boolean;
-}
-
-/** The forms that come with the program: whole bases first, then parts. */
-export function listForms(_: undefined): readonly ListedForm[] {
-  const forms = [...FORM_TEXTS].map(([name, text]): ListedForm => {
-    const { title, about } = headOfForm(text) ?? { title: name, about: '' };
-    return { name, title, about, isBase: isBaseForm(text) };
-  });
-  return forms.toSorted((a, b) => Number(b.isBase) - Number(a.isBase) || a.title.localeCompare(b.title));
-}
 
 /** Begins a design of a form that comes with the program, with usual tools and paper. */
 export function beginDesign(said: {
@@ -56,8 +38,8 @@ export function beginDesign(said: {
   return startDesign({ ...beginning, parts: computed.value.parts.map(({ part }) => part.name) });
 }
 
-/** The forms of the program are sound: the tests read and draw them all. */
-function formNamed(name: string) {
+/** A form that comes with the program. They are sound: the tests read and draw them all. Throws where there is none of the name. */
+export function formNamed(name: string): Form {
   const read = readForm(FORM_TEXTS.get(name) ?? '', name);
   if (!read.ok) throw new RangeError(`no such form: ${name}`);
   return read.value;

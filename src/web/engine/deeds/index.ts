@@ -9,7 +9,6 @@ export const DEEDS = {
   designInLink: async () => (await import('./links.ts')).designInLink,
   linkOf: async () => (await import('./links.ts')).linkOf,
   beginDesign: async () => (await import('./forms.ts')).beginDesign,
-  listForms: async () => (await import('./forms.ts')).listForms,
   checkStored: async () => (await import('./files.ts')).checkStored,
   readFile: async () => (await import('./files.ts')).readFile,
   writeFile: async () => (await import('./files.ts')).writeFile,

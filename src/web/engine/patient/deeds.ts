@@ -10,7 +10,6 @@ import {
   type WantedFigure,
 } from '../../../design/index.ts';
 import { keyOfFinding } from '../../state/key-of-finding.ts';
-import { formPicture } from './form-picture.ts';
 import { layBoards } from './lay-boards.ts';
 import { studyCell, studyChoices, studyWall } from './study.ts';
 
@@ -54,7 +53,7 @@ function cures(design: Design): Readonly<Record<string, FigureToSet>> {
 }
 
 /** What takes long and is not waited for. */
-export const PATIENT = { formPicture, layBoards, drivers, solve, cures, studyChoices, studyWall, studyCell };
+export const PATIENT = { layBoards, drivers, solve, cures, studyChoices, studyWall, studyCell };
 
 export type PatientDeed = keyof typeof PATIENT;
 export type PatientInput<D extends PatientDeed> = Parameters<(typeof PATIENT)[D]>[0];
@@ -68,6 +67,8 @@ export interface ToPatient {
 
 export interface FromPatient {
   readonly id: number;
+  /** How much of it is done, 0 to 1: more will follow. */
+  readonly share?: number;
   readonly outcome?: unknown;
   readonly fault?: string;
 }

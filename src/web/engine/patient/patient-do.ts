@@ -3,6 +3,7 @@ import type { FromPatient, PatientDeed, PatientInput, PatientOutcome, ToPatient 
 interface Waiting {
   readonly done: (outcome: never) => void;
   readonly fail: (cause: Error) => void;
+  readonly hear: ((share: number) => void) | undefined;
 }
 
 let worker: Worker | undefined;
@@ -17,7 +18,11 @@ function patient(): Worker {
     name: 'patient',
   });
   own.addEventListener('message', ({ data }: MessageEvent<FromPatient>) => {
-    const { id, outcome, fault } = data;
+    const { id, share, outcome, fault } = data;
+    if (share !== undefined) {
+      waiting.get(id)?.hear?.(share);
+      return;
+    }
     if (fault === undefined) waiting.get(id)?.done(outcome as never);
     else waiting.get(id)?.fail(new Error(fault));
     waiting.delete(id);
@@ -26,13 +31,14 @@ function patient(): Worker {
   return own;
 }
 
-/** Has something done that takes many computations. Rejects on a fault of the program. */
+/** Has something done that takes many computations. `hear` is told how much of it is done, where that is known. Rejects on a fault of the program. */
 export function patientDo<D extends PatientDeed>(
   deed: D,
   input: PatientInput<D>,
+  hear?: (share: number) => void,
 ): Promise<PatientOutcome<D>> {
   asked += 1;
   const id = asked;
   patient().postMessage({ id, deed, input } satisfies ToPatient);
-  return new Promise((done, fail) => waiting.set(id, { done, fail }));
+  return new Promise((done, fail) => waiting.set(id, { done, fail, hear }));
 }

@@ -9,8 +9,8 @@ const scope = self as unknown as Scope;
 
 scope.addEventListener('message', ({ data: { id, deed, input } }) => {
   try {
-    const run = PATIENT[deed] as (input: unknown) => unknown;
-    scope.postMessage({ id, outcome: run(input) });
+    const run = PATIENT[deed] as (input: unknown, tell: (share: number) => void) => unknown;
+    scope.postMessage({ id, outcome: run(input, (share) => scope.postMessage({ id, share })) });
   } catch (cause) {
     scope.postMessage({ id, fault: cause instanceof Error ? cause.message : String(cause) });
   }

@@ -1,24 +1,17 @@
-import { useEffect, useState } from 'preact/hooks';
-import { engineDo } from '../../engine/engine.ts';
-import type { OutcomeOf } from '../../engine/protocol.ts';
+import { LISTED_FORMS } from 'virtual:listed-forms';
+import { useState } from 'preact/hooks';
+import type { ListedForm } from '../../forms/listed-forms.ts';
 import { beginFrom } from '../../state/designs.ts';
-import { pictureOfForm } from '../../state/form-pictures.ts';
 import { show } from '../../state/screen.ts';
 import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 
 const said = words.designs;
 
-type Listed = OutcomeOf<'listForms'>[number];
-
 /** The forms that come with the program, each with its picture, a way to begin. */
 export function FormList() {
-  const [forms, setForms] = useState<readonly Listed[]>([]);
   const [unit, setUnit] = useState<'mm' | 'in'>('mm');
-  useEffect(() => {
-    void engineDo('listForms', undefined).then(setForms);
-  }, []);
-  const begin = async ({ name, title }: Listed): Promise<void> => {
+  const begin = async ({ name, title }: ListedForm): Promise<void> => {
     await beginFrom(name, title, unit);
     show('shape');
   };
@@ -26,11 +19,9 @@ export function FormList() {
     <>
       <h3>{title}</h3>
       <ul class="forms">
-        {forms
-          .filter((form) => form.isBase === isBase)
-          .map((form) => (
-            <FormCard key={form.name} form={form} onBegin={() => void begin(form)} />
-          ))}
+        {LISTED_FORMS.filter((form) => form.isBase === isBase).map((form) => (
+          <FormCard key={form.name} form={form} onBegin={() => void begin(form)} />
+        ))}
       </ul>
     </>
   );
@@ -44,20 +35,19 @@ export function FormList() {
         onChoose={setUnit}
         look="inline"
       />
-      {forms.length === 0 ? <p class="hint">{words.loading}</p> : null}
-      {forms.length === 0 ? null : group(said.bases, true)}
-      {forms.length === 0 ? null : group(said.parts, false)}
+      {group(said.bases, true)}
+      {group(said.parts, false)}
     </section>
   );
 }
 
-function FormCard({ form, onBegin }: { readonly form: Listed; readonly onBegin: () => void }) {
-  const picture = pictureOfForm(form.name).value;
+function FormCard({ form, onBegin }: { readonly form: ListedForm; readonly onBegin: () => void }) {
+  const { box, data } = form.picture;
   return (
     <li>
       <button type="button" onClick={onBegin}>
-        <svg class="thumbnail" viewBox={picture?.box ?? '0 0 4 3'} aria-hidden="true">
-          <path d={picture?.data ?? ''} />
+        <svg class="thumbnail" viewBox={box} aria-hidden="true">
+          <path d={data} />
         </svg>
         <strong>{form.title}</strong>
         <span>{form.about}</span>

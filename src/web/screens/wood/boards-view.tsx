@@ -67,16 +67,17 @@ export function BoardsView({ design }: { readonly design: Design }) {
 }
 
 function LayButtons({ design }: { readonly design: Design }) {
-  const [busy, setBusy] = useState(false);
+  const [done, setDone] = useState<number>();
+  const busy = done !== undefined;
   const [says, setSays] = useState<readonly string[]>([]);
   const lay = async (anew: boolean): Promise<void> => {
-    setBusy(true);
+    setDone(0);
     try {
-      const found = await patientDo('layBoards', { design, anew });
+      const found = await patientDo('layBoards', { design, anew }, setDone);
       setSays(found.ok ? [] : found.problems.map(({ message }) => message));
       if (found.ok) change(said.laid, [{ path: ['wood', 'placements'], to: found.value }]);
     } finally {
-      setBusy(false);
+      setDone(undefined);
     }
   };
   return (
@@ -90,7 +91,7 @@ function LayButtons({ design }: { readonly design: Design }) {
         </Button>
         {busy ? (
           <span role="status">
-            <progress aria-label={said.laying} /> {said.laying}
+            <progress aria-label={said.laying} value={done} max={1} /> {said.laying}
           </span>
         ) : null}
       </div>

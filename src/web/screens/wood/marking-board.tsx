@@ -52,8 +52,9 @@ export function MarkingBoard({ design, boardAt, at }: MarkingBoardProps) {
   const laid = useAnswer('figures')?.photographs.find((each) => each.boardAt === boardAt && each.at === at);
   if (board === undefined || photograph === undefined) return null;
   const path = ['wood', 'boards', boardAt, 'photographs', at] as const;
-  const set = (points: readonly KnownPoint[]): void =>
-    change(said.marked, [{ path: [...path, 'points'], to: points }]);
+  // Each edit says what it changes and nothing else: the next may come before this one is drawn.
+  const set = (to: unknown, ...within: readonly (string | number)[]): void =>
+    change(said.marked, [{ path: [...path, 'points', ...within], to }]);
   const isMissing = photo === 'missing';
   return (
     <div class="marking">
@@ -67,7 +68,14 @@ export function MarkingBoard({ design, boardAt, at }: MarkingBoardProps) {
             scene={{ box: { x: 0, y: 0, ...size }, lines: [], texts: [] }}
             under={(screen) => <TileCanvas photo={photo} size={size} screen={screen} />}
           >
-            {(zoom, screen) => <Pins points={photograph.points} zoom={zoom} screen={screen} onSet={set} />}
+            {(zoom, screen) => (
+              <Pins
+                points={photograph.points}
+                zoom={zoom}
+                screen={screen}
+                onPut={(pixel, k) => set(pixel, k, 'pixel')}
+              />
+            )}
           </SceneView>
         )}
       </div>
@@ -101,12 +109,7 @@ export function MarkingBoard({ design, boardAt, at }: MarkingBoardProps) {
                   text={String(point.on[axis])}
                   whyNot={(typed) => whyNoLength(typed, design.units.length)}
                   problem={problemAt([...path, 'points', k, 'on', axis])}
-                  onTake={(text) => {
-                    const on = axis === 0 ? [text, point.on[1]] : [point.on[0], text];
-                    set(
-                      photograph.points.map((each, i) => (i === k ? { ...each, on } : each)) as KnownPoint[],
-                    );
-                  }}
+                  onTake={(text) => set(text, k, 'on', axis)}
                 />
               ))}
             </fieldset>
@@ -132,18 +135,18 @@ interface PinsProps {
   readonly points: readonly KnownPoint[];
   readonly zoom: number;
   readonly screen: OnScreen;
-  readonly onSet: (points: readonly KnownPoint[]) => void;
+  /** A point is put onto another place of the picture, px. */
+  readonly onPut: (pixel: readonly [number, number], at: number) => void;
 }
 
-function Pins({ points, zoom, screen, onSet }: PinsProps) {
+function Pins({ points, zoom, screen, onPut }: PinsProps) {
   const [held, setHeld] = useState<{ readonly at: number; readonly pixel: readonly [number, number] }>();
-  const grabbed = useRef<{ readonly x: number; readonly y: number }>(undefined);
+  // Whether it was moved is known before it is drawn so: a quick hand lets go within one frame.
+  const grabbed = useRef<{ readonly x: number; readonly y: number; isMoved: boolean }>(undefined);
   const placeOf = (k: number): readonly [number, number] =>
     held?.at === k ? held.pixel : [points[k]!.pixel[0], points[k]!.pixel[1]];
-  const put = (k: number, [x, y]: readonly [number, number]): void => {
-    const pixel: [number, number] = [Math.round(x * 100) / 100, Math.round(y * 100) / 100];
-    onSet(points.map((each, i) => (i === k ? { ...each, pixel } : each)));
-  };
+  const put = (k: number, [x, y]: readonly [number, number]): void =>
+    onPut([Math.round(x * 100) / 100, Math.round(y * 100) / 100], k);
   const target = (event: PointerEvent): readonly [number, number] => {
     const { x, y } = screen.at({ x: event.clientX, y: event.clientY });
     return [x - grabbed.current!.x, y - grabbed.current!.y];
@@ -167,14 +170,16 @@ function Pins({ points, zoom, screen, onSet }: PinsProps) {
               event.stopPropagation();
               (event.currentTarget as Element).setPointerCapture(event.pointerId);
               const at = screen.at({ x: event.clientX, y: event.clientY });
-              grabbed.current = { x: at.x - x, y: at.y - y };
+              grabbed.current = { x: at.x - x, y: at.y - y, isMoved: false };
             }}
             onPointerMove={(event) => {
-              if (grabbed.current !== undefined) setHeld({ at: k, pixel: target(event) });
+              if (grabbed.current === undefined) return;
+              grabbed.current.isMoved = true;
+              setHeld({ at: k, pixel: target(event) });
             }}
             onPointerUp={(event) => {
               if (grabbed.current === undefined) return;
-              if (held?.at === k) put(k, target(event));
+              if (grabbed.current.isMoved) put(k, target(event));
               grabbed.current = undefined;
               setHeld(undefined);
             }}

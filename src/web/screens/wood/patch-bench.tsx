@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useRef, useState } from 'preact/hooks';
 import { typedPatchPlace } from '../../../design/index.ts';
 import type { Projection } from '../../../geometry/index.ts';
@@ -90,12 +91,13 @@ interface PlugProps {
 }
 
 function Plug({ on, at, factor, zoom, screen, name }: PlugProps) {
-  const [held, setHeld] = useState<PatchPlace>();
+  // A signal: a quick hand lets go before its last move is drawn.
+  const held = useSignal<PatchPlace | undefined>(undefined);
   const grabbed = useRef<{ readonly x: number; readonly y: number }>(undefined);
   const { place } = on;
   /** Where it was set to while the engine has not answered yet. */
   const [ahead, setAhead] = useState<{ readonly from: PatchPlace; readonly to: PatchPlace }>();
-  const now = held ?? (ahead?.from === place ? ahead.to : place);
+  const now = held.value ?? (ahead?.from === place ? ahead.to : place);
   const client = (event: PointerEvent) => {
     const { x, y } = screen.at({ x: event.clientX, y: event.clientY });
     return { x: x / factor, y: -y / factor };
@@ -118,17 +120,17 @@ function Plug({ on, at, factor, zoom, screen, name }: PlugProps) {
   const move = (event: PointerEvent): void => {
     if (grabbed.current === undefined) return;
     const to = client(event);
-    setHeld({ ...now, at: { x: to.x - grabbed.current.x, y: to.y - grabbed.current.y } });
+    held.value = { ...now, at: { x: to.x - grabbed.current.x, y: to.y - grabbed.current.y } };
   };
   const turn = (event: PointerEvent): void => {
     if (grabbed.current === undefined) return;
     const { x, y } = client(event);
-    setHeld({ ...now, turned: Math.atan2(y - now.at.y, x - now.at.x) });
+    held.value = { ...now, turned: Math.atan2(y - now.at.y, x - now.at.x) };
   };
   const release = (): void => {
     grabbed.current = undefined;
-    if (held !== undefined) set(held);
-    setHeld(undefined);
+    if (held.value !== undefined) set(held.value);
+    held.value = undefined;
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const way = ARROWS[event.key];
@@ -149,7 +151,7 @@ function Plug({ on, at, factor, zoom, screen, name }: PlugProps) {
   };
   return (
     <g class="things" transform={`scale(${factor})`}>
-      <g class={`thing chosen ${held === undefined ? '' : 'held'}`} transform={moved}>
+      <g class={`thing chosen ${held.value === undefined ? '' : 'held'}`} transform={moved}>
         {/* biome-ignore lint/a11y/useSemanticElements: a place in a drawing cannot be a button element */}
         <path
           class="thing-body plug"
@@ -162,7 +164,7 @@ function Plug({ on, at, factor, zoom, screen, name }: PlugProps) {
           onPointerUp={release}
           onPointerCancel={() => {
             grabbed.current = undefined;
-            setHeld(undefined);
+            held.value = undefined;
           }}
           onClick={(event) => event.stopPropagation()}
           onKeyDown={onKeyDown}
