@@ -58,10 +58,10 @@ module.exports = {
     },
     {
       name: 'resolvable',
-      comment: 'Files that vite gives by their address stand behind a question mark.',
+      comment: 'Files that vite gives by their address stand behind a question mark; what is made while it builds is virtual.',
       severity: 'error',
       from: { path: '^src/' },
-      to: { couldNotResolve: true, pathNot: '\\?url$' },
+      to: { couldNotResolve: true, pathNot: '\\?url$|^virtual:' },
     },
     {
       name: 'design-files-from-cli-only',
