@@ -1,4 +1,4 @@
-import type { Similarity } from '../geometry/index.ts';
+import { matrix2d, projectionOfSimilarity, type Similarity } from '../geometry/index.ts';
 import type { BoardAccount, MovingPart } from '../wood/index.ts';
 import type { Computed } from './computed.ts';
 import { layoutOfDesign } from './lay/lay-design.ts';
@@ -111,21 +111,7 @@ function boardOf({ board, laid, offcuts, ...account }: BoardAccount): WrittenWoo
   };
 }
 
-function matrixOf({
-  turn,
-  scale,
-  mirrored,
-  shift,
-}: Similarity): [number, number, number, number, number, number] {
-  const c = Math.cos(turn) * scale;
-  const s = Math.sin(turn) * scale;
-  const m = mirrored ? -1 : 1;
-  return [m * c, m * s, -s, c, shift.x, shift.y].map(roundNumber) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ];
+function matrixOf(toBoard: Similarity): [number, number, number, number, number, number] {
+  const [a, b, c, d, e, f] = matrix2d(projectionOfSimilarity(toBoard));
+  return [roundNumber(a), roundNumber(b), roundNumber(c), roundNumber(d), roundNumber(e), roundNumber(f)];
 }

@@ -4,17 +4,14 @@ import {
   type Design,
   type Driver,
   driversOf,
-  type Memo,
   type PictureOf,
   solveFigure,
   type WantedFigure,
 } from '../../../design/index.ts';
 import { keyOfFinding } from '../../state/key-of-finding.ts';
+import { known } from '../known.ts';
 import { layBoards } from './lay-boards.ts';
 import { studyCell, studyChoices, studyWall } from './study.ts';
-
-/** One memo for all: what is tried here is tried on designs that differ little. */
-const memo: Memo = new Map();
 
 interface Asked {
   readonly design: Design;
@@ -23,7 +20,7 @@ interface Asked {
 
 /** The parameters that each figure of a picture follows, by the figure's name. */
 function drivers({ design, of }: Asked): Readonly<Record<string, readonly Driver[]>> {
-  return Object.fromEntries(driversOf(design, of, memo));
+  return Object.fromEntries(driversOf(design, of, known));
 }
 
 /** What to type for a parameter so that a figure of a picture comes to what is wanted. */
@@ -34,12 +31,12 @@ function solve({
   readonly design: Design;
   readonly wanted: WantedFigure;
 }): Result<string | number> {
-  return solveFigure(design, wanted, memo);
+  return solveFigure(design, wanted, known);
 }
 
 /** Figures that cure findings, by `keyOfFinding`, and problems, by their message. */
 function cures(design: Design): Readonly<Record<string, FigureToSet>> {
-  const computed = computeWithCures(design, { memo, wanted: { patterns: [], standing: false } });
+  const computed = computeWithCures(design, { memo: known, wanted: { patterns: [], standing: false } });
   if (!computed.ok) {
     return Object.fromEntries(
       computed.problems.flatMap(({ message, set }) => (set === undefined ? [] : [[message, set] as const])),

@@ -1,8 +1,7 @@
 import type { Result } from '../../../core/index.ts';
 import { ok } from '../../../core/index.ts';
-import { compute, type Design, layDesign, type Memo } from '../../../design/index.ts';
-
-const memo: Memo = new Map();
+import { compute, type Design, layDesign } from '../../../design/index.ts';
+import { known } from '../known.ts';
 
 /** ms after which a search ends where it stands, unless the design says otherwise. */
 const USUAL = 20_000;
@@ -12,7 +11,7 @@ export function layBoards(
   { design, anew }: { readonly design: Design; readonly anew: boolean },
   tell: (share: number) => void,
 ): Result<NonNullable<Design['wood']>['placements']> {
-  const computed = compute(design, { memo, wanted: { patterns: [], standing: false } });
+  const computed = compute(design, { memo: known, wanted: { patterns: [], standing: false } });
   if (!computed.ok) return computed;
   const seconds = design.wood?.search?.seconds;
   const bound = seconds === undefined ? USUAL : 1000 * seconds;

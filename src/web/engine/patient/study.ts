@@ -2,7 +2,6 @@ import type { Result } from '../../../core/index.ts';
 import {
   type Design,
   lookAtCell,
-  type Memo,
   type SmallSide,
   type StudyAxis,
   type StudyLook,
@@ -10,12 +9,11 @@ import {
   studyGrid,
 } from '../../../design/index.ts';
 import { type ScreenScene, sceneForScreen } from '../../../drawing/index.ts';
-
-const memo: Memo = new Map();
+import { known } from '../known.ts';
 
 /** What can be gone through in a design. */
 export function studyChoices(design: Design): ReturnType<typeof studyAxes> {
-  return studyAxes(design, memo);
+  return studyAxes(design, known);
 }
 
 /** A wall of designs, without the designs themselves: what each changes. */
@@ -32,7 +30,7 @@ export function studyWall({
     readonly parameters: Readonly<Record<string, string | number>>;
   }[];
 }> {
-  const grid = studyGrid(design, axes, memo);
+  const grid = studyGrid(design, axes, known);
   if (!grid.ok) return grid;
   const { scales, cells } = grid.value;
   return {
@@ -54,7 +52,7 @@ export function studyCell({
   readonly side: SmallSide;
   readonly parameters: Readonly<Record<string, string | number>>;
 }): CellSeen {
-  const look = lookAtCell({ ...design, parameters: { ...design.parameters, ...parameters } }, side, memo);
+  const look = lookAtCell({ ...design, parameters: { ...design.parameters, ...parameters } }, side, known);
   return look.kind === 'made' ? { ...look, scene: sceneForScreen(look.scene) } : look;
 }
 

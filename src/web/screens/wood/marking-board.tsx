@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Design, usualKnownPoints } from '../../../design/index.ts';
-import { parseLength } from '../../../measure/index.ts';
 import { type OnScreen, SceneView } from '../../drawing/scene-view.tsx';
 import { problems } from '../../engine/engine.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
@@ -10,7 +9,7 @@ import { photoDo } from '../../photographs/photo-do.ts';
 import { change } from '../../state/current.ts';
 import { Button } from '../../ui/button.tsx';
 import { Choice } from '../../ui/choice.tsx';
-import { TextField } from '../../ui/text-field.tsx';
+import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
 import { marking } from './marking.ts';
 
@@ -103,11 +102,12 @@ export function MarkingBoard({ design, boardAt, at }: MarkingBoardProps) {
             <fieldset key={k}>
               <legend>{said.point(k + 1)}</legend>
               {([0, 1] as const).map((axis) => (
-                <TextField
+                <MeasureField
                   key={axis}
+                  kind="length"
+                  unit={design.units.length}
                   label={axis === 0 ? said.along : said.across}
                   text={String(point.on[axis])}
-                  whyNot={(typed) => whyNoLength(typed, design.units.length)}
                   problem={problemAt([...path, 'points', k, 'on', axis])}
                   onTake={(text) => set(text, k, 'on', axis)}
                 />
@@ -121,11 +121,6 @@ export function MarkingBoard({ design, boardAt, at }: MarkingBoardProps) {
       </div>
     </div>
   );
-}
-
-function whyNoLength(typed: string, unit: Design['units']['length']): string | undefined {
-  const read = parseLength(typed, { unit });
-  return read.ok ? undefined : read.problems[0]?.message;
 }
 
 const problemAt = (path: readonly (string | number)[]): string | undefined =>
