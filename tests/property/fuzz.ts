@@ -8,6 +8,12 @@ export const FUZZ_COUNT = Number(process.env.LEGWRIGHT_FUZZ ?? 300);
 /** First seed of the run: LEGWRIGHT_FUZZ_SEED, or 1. */
 export const FUZZ_SEED = Number(process.env.LEGWRIGHT_FUZZ_SEED ?? 1);
 
+/** What came of a run: what is wrong with each outline at fault, and how many were judged. */
+export interface Fuzzed {
+  readonly failures: string[];
+  readonly checked: number;
+}
+
 export interface FuzzCase {
   readonly seed: number;
   readonly family: string;

@@ -1,7 +1,7 @@
 import type { Edge, Outline, Region, Vec } from '../../src/geometry/index.ts';
 
 /**
- * Distance and inside by the plainest formulas (angles and sums over all edges), sharing nothing with the kernel, to judge it by.
+ * Distance and inside by the plainest formulas (sums over all edges), sharing nothing with the kernel, to judge it by.
  */
 
 const TURN = 2 * Math.PI;
@@ -57,63 +57,118 @@ export function distanceToEdge(edge: Edge, p: Vec): number {
   return ahead <= sweepOf(edge) ? Math.min(off, ends) : ends;
 }
 
+/** Edges as numbers side by side, NUMBERS each: ends, centre, radius (0 for a line), turn, half the chord, sweep. */
+const NUMBERS = 10;
+
+interface Known {
+  readonly edges: readonly Edge[];
+  readonly flat: Float64Array;
+  /** The edge near which a place lay last, where the next is likely to lie as well. */
+  nearest: number;
+}
+
+/** What was asked about last: a fuzz asks thousands of places of the same few lists. */
+const KNOWN: Known[] = [];
+const MOST_KNOWN = 8;
+
+function knownOf(edges: readonly Edge[]): Known {
+  for (const each of KNOWN)
+    if (each.edges === edges && NUMBERS * edges.length === each.flat.length) return each;
+  const flat = new Float64Array(NUMBERS * edges.length);
+  edges.forEach((edge, i) => {
+    const { from, to } = edge;
+    const half = Math.hypot(to.x - from.x, to.y - from.y) / 2;
+    flat.set([from.x, from.y, to.x, to.y, 0, 0, 0, 0, half, 0], NUMBERS * i);
+    if (edge.kind === 'line') return;
+    flat.set([edge.centre.x, edge.centre.y, edge.radius, edge.turn, half, sweepOf(edge)], NUMBERS * i + 4);
+  });
+  const known = { edges, flat, nearest: 0 };
+  KNOWN.unshift(known);
+  KNOWN.length = Math.min(KNOWN.length, MOST_KNOWN);
+  return known;
+}
+
+/** Distance from a place to the nearest of the edges, mm. */
 export function distanceTo(edges: readonly Edge[], p: Vec): number {
-  let least = Infinity;
-  for (const edge of edges) if (mayBeNearer(edge, p, least)) least = Math.min(least, distanceToEdge(edge, p));
+  if (edges.length === 0) return Infinity;
+  const known = knownOf(edges);
+  const { flat } = known;
+  let { nearest } = known;
+  let least = distanceToEdge(edges[nearest]!, p);
+  for (let i = 0, at = 0; i < edges.length; i++, at += NUMBERS) {
+    if (isBeyond(flat, at, p.x, p.y, least + 1e-6)) continue;
+    const found = distanceToEdge(edges[i]!, p);
+    if (found >= least) continue;
+    least = found;
+    nearest = i;
+  }
+  known.nearest = nearest;
   return least;
 }
 
-/** Only what surely lies farther away is passed over: beyond the disc on a line, off the ring of an arc. */
-function mayBeNearer(edge: Edge, p: Vec, least: number): boolean {
-  const { from, to } = edge;
-  if (edge.kind === 'arc') {
-    const x = p.x - edge.centre.x;
-    const y = p.y - edge.centre.y;
-    return !(Math.abs(Math.sqrt(x * x + y * y) - edge.radius) > least + 1e-6);
+/** Surely farther away than `reach`: beyond the disc on a line, off the ring of an arc or the disc about all of it. */
+function isBeyond(flat: Float64Array, at: number, px: number, py: number, reach: number): boolean {
+  const radius = flat[at + 6]!;
+  const half = flat[at + 8]!;
+  if (radius > 0) {
+    const x = px - flat[at + 4]!;
+    const y = py - flat[at + 5]!;
+    const far = Math.sqrt(x * x + y * y);
+    if (Math.abs(far - radius) > reach) return true;
+    if (flat[at + 9]! > Math.PI) return false;
   }
-  const x = p.x - (from.x + to.x) / 2;
-  const y = p.y - (from.y + to.y) / 2;
-  const dx = to.x - from.x;
-  const dy = to.y - from.y;
-  return !(Math.sqrt(x * x + y * y) > least + 1e-6 + Math.sqrt(dx * dx + dy * dy) / 2);
+  // Up to half a turn no place of an arc is further from the middle of its chord than its ends.
+  const x = px - (flat[at]! + flat[at + 2]!) / 2;
+  const y = py - (flat[at + 1]! + flat[at + 3]!) / 2;
+  const most = reach + half;
+  return x * x + y * y > most * most;
 }
 
-/** Turns round p by the angles under which the edges are seen; p must not lie on an edge. */
+/**
+ * Turns round p, which must not lie on an edge: chords that pass to its right, upwards less downwards, and what lies between an arc
+ * and its chord.
+ */
 export function turnsRound(edges: readonly Edge[], p: Vec): number {
-  let angle = 0;
-  for (const edge of edges) {
-    const ax = edge.from.x - p.x;
-    const ay = edge.from.y - p.y;
-    const bx = edge.to.x - p.x;
-    const by = edge.to.y - p.y;
-    const chord = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-    angle += chord;
-    if (edge.kind === 'arc') angle += edge.turn * TURN * segmentCount(edge, p, chord);
+  const { flat } = knownOf(edges);
+  const { x, y } = p;
+  let turns = 0;
+  for (let at = 0; at < flat.length; at += NUMBERS) {
+    const ax = flat[at]! - x;
+    const ay = flat[at + 1]! - y;
+    const bx = flat[at + 2]! - x;
+    const by = flat[at + 3]! - y;
+    const isLeft = ax * by - ay * bx >= 0;
+    if (ay <= 0 && by > 0) turns += isLeft ? 1 : 0;
+    else if (by <= 0 && ay > 0) turns -= isLeft ? 0 : 1;
+    if (flat[at + 6]! > 0 && isInSegment(flat, at, x, y, isLeft)) turns += flat[at + 7]!;
   }
-  return Math.round(angle / TURN);
+  return turns;
 }
 
-/** 1 when p lies between the arc and its chord. */
-function segmentCount(edge: Extract<Edge, { kind: 'arc' }>, p: Vec, chord: number): number {
-  const inCircle = Math.hypot(p.x - edge.centre.x, p.y - edge.centre.y) < edge.radius;
-  if (edge.from.x === edge.to.x && edge.from.y === edge.to.y) return inCircle ? 1 : 0;
+/** Does a place lie between an arc and its chord? */
+function isInSegment(flat: Float64Array, at: number, px: number, py: number, isLeft: boolean): boolean {
+  const x = px - flat[at + 4]!;
+  const y = py - flat[at + 5]!;
+  const radius = flat[at + 6]!;
+  if (x * x + y * y >= radius * radius) return false;
+  if (flat[at]! === flat[at + 2]! && flat[at + 1]! === flat[at + 3]!) return true;
   // Up to half a turn nothing of the segment is further from the middle of the chord than its ends. (The direction of a chord of
   // 1e-7 mm is too rough to be made longer.)
-  if (sweepOf(edge) < Math.PI) {
-    const half = Math.hypot(edge.to.x - edge.from.x, edge.to.y - edge.from.y) / 2;
-    const off = Math.hypot(p.x - (edge.from.x + edge.to.x) / 2, p.y - (edge.from.y + edge.to.y) / 2);
-    if (off > half * 1.0001 + 1e-9) return 0;
+  if (flat[at + 9]! < Math.PI) {
+    const half = flat[at + 8]!;
+    const offX = px - (flat[at]! + flat[at + 2]!) / 2;
+    const offY = py - (flat[at + 1]! + flat[at + 3]!) / 2;
+    if (Math.sqrt(offX * offX + offY * offY) > half * 1.0001 + 1e-9) return false;
   }
   // The arc lies to the right of the chord of an anticlockwise arc; so does the segment, which the centre may share.
-  const right = edge.turn * chord < 0;
-  return inCircle && right ? 1 : 0;
+  return flat[at + 7]! > 0 !== isLeft;
 }
 
 export function isInside(regions: readonly Region[], p: Vec): boolean {
   return turnsRound(edgesOf(regions), p) > 0;
 }
 
-/** The same to the edges of regions. */
+/** Distance to the edges of regions, negative inside. */
 export function signedDistanceTo(edges: readonly Edge[], p: Vec): number {
   const d = distanceTo(edges, p);
   return turnsRound(edges, p) > 0 ? -d : d;
