@@ -28,6 +28,8 @@ export type { PartCut } from './whole/cuts-of-part.ts';
 export { lengthOfPart } from './whole/length-of-part.ts';
 export { meshesOfBase } from './whole/meshes-of-base.ts';
 export { partForPattern } from './whole/part-for-pattern.ts';
+export { placeBase } from './whole/place-base.ts';
+export type { KeptBase } from './kept/keep-cut-parts.ts';
 export {
   type AirOfYear,
   type TopFixings,

@@ -1,4 +1,11 @@
-import { addStanding, type BuiltBase, buildBase, partForPattern, type SolidKernel } from '../base/index.ts';
+import {
+  addStanding,
+  type BuiltBase,
+  buildBase,
+  type KeptBase,
+  partForPattern,
+  type SolidKernel,
+} from '../base/index.ts';
 import { type Finding, fail, ok, type Problem, type Result } from '../core/index.ts';
 import type { Tooling } from '../routing/index.ts';
 import { usualEndAllowance } from '../routing/index.ts';
@@ -14,6 +21,14 @@ export interface PartsOfDesign {
   readonly findings: readonly Finding[];
 }
 
+/** The parts of a design as its form draws them and, where it places them in space, as they stand. */
+export interface PlacedDesign {
+  readonly sketch: Sketch;
+  /** The form as it was when parts were cut, by the form's name of the part. */
+  readonly cut: Readonly<Record<string, Sketch>>;
+  readonly placed?: KeptBase;
+}
+
 /** Wood on the thickness of a rough board, mm: to be planed off (common practice). */
 const PLANING = 3;
 
@@ -23,21 +38,20 @@ const PLANING = 3;
  */
 export function partsOfDesign(
   design: Design,
-  sketch: Sketch,
+  { sketch, cut, placed }: PlacedDesign,
   tooling: Tooling,
-  cut: ReadonlyMap<string, Sketch>,
 ): Result<PartsOfDesign> {
   const strangers = strangeParts(design, sketch);
   if (strangers.length > 0) return fail(...strangers);
-  if (sketch.base === undefined) {
+  if (placed === undefined) {
     const parts = sketch.parts.map(
-      (part) => cut.get(part.name)?.parts.find(({ name }) => name === part.name) ?? part,
+      (part) => cut[part.name]?.parts.find(({ name }) => name === part.name) ?? part,
     );
     return ok({ parts, findings: [] });
   }
   const supplies = resolveBase(design);
   if (!supplies.ok) return supplies;
-  const built = buildBase(sketch, {
+  const built = buildBase(placed, {
     ...supplies.value,
     cutter: tooling.cutter.diameter,
     allowance: {
@@ -46,15 +60,12 @@ export function partsOfDesign(
       thickness: PLANING,
     },
     lengths: lengthStyleOf(design),
-    cut,
   });
-  if (!built.ok) return built;
-  const { joints, made, findings } = built.value;
-  const labels = new Map(joints.joints.map(({ id, label }) => [id, label]));
+  const labels = new Map(built.joints.joints.map(({ id, label }) => [id, label]));
   return ok({
-    parts: made.map((each) => partForPattern(each, (joint) => labels.get(joint) ?? joint)),
-    base: built.value,
-    findings,
+    parts: built.made.map((each) => partForPattern(each, (joint) => labels.get(joint) ?? joint)),
+    base: built,
+    findings: built.findings,
   });
 }
 

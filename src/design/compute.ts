@@ -1,18 +1,19 @@
 import { type BuiltBase, caulAsPart, type SolidKernel } from '../base/index.ts';
 import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
-import { basePicture, type LeafLabel, pictorialOf } from '../drawing/index.ts';
+import type { LeafLabel } from '../drawing/index.ts';
 import type { LengthStyle } from '../measure/index.ts';
 import { handsOf, routePart, type Tooling } from '../routing/index.ts';
-import type { Sketch, SketchedPart } from '../sketch/index.ts';
-import { type PartsOfDesign, partsOfDesign, partsStanding } from './base-of-design.ts';
+import type { SketchedPart } from '../sketch/index.ts';
+import { type PartsOfDesign, type PlacedDesign, partsOfDesign, partsStanding } from './base-of-design.ts';
 import type { Computed, ComputedPart, ComputedPattern, ComputedView, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
-import { type Decided, formOfDesign, sketchOfDesign, valuesOfDesign } from './form-of-design.ts';
 import { leafLabels } from './leaf-labels.ts';
 import { lengthStyleOf } from './length-style.ts';
+import { viewIn } from './look-at-design.ts';
 import { type Memo, remember, same } from './memo.ts';
 import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
+import { placeDesign } from './place-design.ts';
 import { calibrationFindings, resolvePaper } from './resolve-paper.ts';
 import { resolveTooling } from './resolve-tooling.ts';
 import { resolveWood } from './resolve-wood.ts';
@@ -32,7 +33,7 @@ export interface ComputeOptions {
  * Everything that follows from a design: the whole engine. Pure: it reads no file and no clock, and the same design gives
  * the same outcome with any memo.
  *
- *     form ─▶ values ─▶ sketch ─▶ base: parts as made ─▶ each part: routing ─▶ findings
+ *     form ─▶ values ─▶ sketch ─▶ standing ─▶ parts as made ─▶ each part: routing ─▶ findings
  *                                                              └─▶ each pattern: drawing ─▶ sheets on the pinned grid ─▶ digests
  *
  * Each step is remembered with all that it depends on, so that a change recomputes only what follows from it: another paper draws nothing
@@ -56,15 +57,15 @@ export function* computeInSteps(
   options: ComputeOptions = {},
 ): Generator<void, Result<Computed>, void> {
   const { wanted = {}, memo = new Map() } = options;
-  const sketch = sketchIn(design, memo);
+  const placed = placeDesign(design, memo);
   yield;
   const tooling = same(memo, 'tooling', resolveTooling(design.tooling, design.units.length));
   const paper = same(memo, 'paper', resolvePaper(design.paper, design.units.length));
-  if (!sketch.ok || !tooling.ok || !paper.ok) {
-    return fail(...[sketch, tooling, paper].flatMap((each) => (each.ok ? [] : each.problems)));
+  if (!placed.ok || !tooling.ok || !paper.ok) {
+    return fail(...[placed, tooling, paper].flatMap((each) => (each.ok ? [] : each.problems)));
   }
   const solids = wanted.standing === false ? undefined : options.solids;
-  const made = partsIn(design, sketch.value, tooling.value, solids, memo);
+  const made = partsIn(design, placed.value, tooling.value, solids, memo);
   if (!made.ok) return made;
   const wood = woodIn(design, made.value.base, memo);
   if (!wood.ok) return wood;
@@ -113,13 +114,13 @@ export function* computeInSteps(
   const patterns = laid.flatMap((each) => (each.ok ? [each.value] : []));
   const views: ComputedView[] = [];
   for (const view of made.value.base === undefined ? [] : (wanted.views ?? [])) {
-    views.push(viewIn(view, made.value.base!, memo));
+    views.push(viewIn(view, made.value.base!.base, memo));
     yield;
   }
   return ok({
     design,
     lengths: lengthStyleOf(design),
-    sketch: sketch.value,
+    sketch: placed.value.sketch,
     ...(made.value.base === undefined ? {} : { base: made.value.base }),
     ...(wood.value === undefined ? {} : { wood: wood.value }),
     parts: withCauls,
@@ -141,40 +142,17 @@ const patternOfCaul = (part: string): PatternRequest => ({ part, view: 'part', m
 /** The parts as made; those cut already as they were when they were cut. */
 function partsIn(
   design: Design,
-  sketch: Sketch,
+  placed: PlacedDesign,
   tooling: Tooling,
   solids: SolidKernel | undefined,
   memo: Memo,
 ): Result<PartsOfDesign> {
-  const cut = new Map<string, Sketch>();
-  for (const [part, decided] of Object.entries(design.cut ?? {})) {
-    const then = sketchIn(design, memo, asTheWoodIs(decided, part, design));
-    if (!then.ok) {
-      return fail(...then.problems.map((problem) => ({ ...problem, path: `cut.${part}` })));
-    }
-    cut.set(part, then.value);
-  }
   // Parts alone are taken as they are drawn: nothing worth remembering.
-  if (sketch.base === undefined) return partsOfDesign(design, sketch, tooling, cut);
-  const inputs = [sketch, [...cut], tooling, design.units, design.base, design.measured];
-  const made = remember(memo, { stage: 'base', inputs }, () => partsOfDesign(design, sketch, tooling, cut));
+  if (placed.placed === undefined) return partsOfDesign(design, placed, tooling);
+  const inputs = [placed, tooling, design.units, design.base, design.measured];
+  const made = remember(memo, { stage: 'base', inputs }, () => partsOfDesign(design, placed, tooling));
   if (solids === undefined || !made.ok) return made;
   return ok(remember(memo, { stage: 'standing', inputs }, () => partsStanding(design, made.value, solids)));
-}
-
-/** What was measured on a part that is cut is so of the very wood, whenever it was measured. */
-function asTheWoodIs(decided: Decided, part: string, { measured }: Design): Decided {
-  const [thickness, length] = [measured.thickness?.[part], measured.length?.[part]];
-  if (thickness === undefined && length === undefined) return decided;
-  const then = decided.measured;
-  return {
-    ...decided,
-    measured: {
-      ...then,
-      ...(thickness !== undefined && { thickness: { ...then.thickness, [part]: thickness } }),
-      ...(length !== undefined && { length: { ...then.length, [part]: length } }),
-    },
-  };
 }
 
 function leavesFor(
@@ -196,16 +174,6 @@ function woodIn(design: Design, base: BuiltBase | undefined, memo: Memo): Result
   }
   const inputs = [base, design.wood, design.base, design.units];
   return remember(memo, { stage: 'wood', inputs }, () => woodOfDesign(design, base));
-}
-
-function sketchIn(design: Design, memo: Memo, decided: Decided = design): Result<Sketch> {
-  const inputs = [design.form, decided.parameters, decided.measured, design.units];
-  return remember(memo, { stage: 'sketch', inputs }, () => {
-    const form = remember(memo, { stage: 'form', inputs: [design.form] }, () => formOfDesign(design));
-    if (!form.ok) return form;
-    const values = valuesOfDesign(design, form.value, decided);
-    return values.ok ? sketchOfDesign(design, form.value, values.value, decided) : values;
-  });
 }
 
 function routeIn(
@@ -232,14 +200,6 @@ function findingsIn({ part, hands }: ComputedPart, lengths: LengthStyle, memo: M
   return remember(memo, { stage: 'findings', of: part.name, inputs: [hands, lengths] }, () =>
     checkHands(hands, lengths),
   );
-}
-
-/** Parts and their places alone tell how a base looks. */
-function viewIn(view: ComputedView['view'], { base }: BuiltBase, memo: Memo): ComputedView {
-  return remember(memo, { stage: 'view', of: view, inputs: [base] }, () => ({
-    view,
-    picture: view === 'pictorial' ? pictorialOf(base.parts) : basePicture(base, view),
-  }));
 }
 
 /** Parts that patterns are asked of and the form does not have. Paths hold where the requests are the design's own. */

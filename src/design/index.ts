@@ -22,6 +22,7 @@ export { unlaidGroups } from './lay/unlaid-groups.ts';
 export { lengthStyleOf } from './length-style.ts';
 export { designLink } from './link/design-link.ts';
 export { readLink } from './link/read-link.ts';
+export { type Looked, lookAtDesign } from './look-at-design.ts';
 export { lengthDrivers } from './measured-length/length-drivers.ts';
 export type { Memo } from './memo.ts';
 export { nextRevision } from './next-revision.ts';
@@ -36,7 +37,7 @@ export { patchesOfDesign, typedPatchPlace } from './patches/patches-of-design.ts
 export { printPatch } from './patches/print-patch.ts';
 export type { TypedPatch } from './patches/resolve-patch.ts';
 export { type Driver, driversOf } from './pictures/drivers-of.ts';
-export { type PictureOf, pictureOf } from './pictures/picture-of.ts';
+export { type PictureOf, pictureOf, viewOf } from './pictures/picture-of.ts';
 export { solveFigure, type WantedFigure } from './pictures/solve-figure.ts';
 export { metaOf, printOf } from './print-of-pattern.ts';
 export {

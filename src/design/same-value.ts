@@ -1,4 +1,4 @@
-/** Are two values of plain data made up alike? What is the very same object is not looked into. */
+/** Are two values of plain data made up alike? What is the very same object is not looked into; maps and sets are alike only then. */
 export function sameValue(a: unknown, b: unknown): boolean {
   if (a === b) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) {
@@ -17,6 +17,12 @@ export function sameValue(a: unknown, b: unknown): boolean {
     if (!(other !== undefined || name in b)) return false;
     if (!sameValue((a as Record<string, unknown>)[name], other)) return false;
   }
+  if (count === 0 && (isCollection(a) || isCollection(b))) return false;
   for (const _ in b) count--;
   return count === 0;
+}
+
+/** What holds its values where they are not seen as its own. */
+function isCollection(value: object): boolean {
+  return value instanceof Map || value instanceof Set;
 }

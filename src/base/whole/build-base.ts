@@ -1,7 +1,6 @@
-import { type Finding, ok, once, type Result } from '../../core/index.ts';
+import { type Finding, once } from '../../core/index.ts';
 import type { DowelSize, LooseTenonSize, Wood } from '../../materials/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
-import type { Sketch } from '../../sketch/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
 import { type CutToSet, orderOfSettings, type SawRange, type SettingOrder } from '../end-cut/index.ts';
 import type { Caul, GlueStep } from '../glue-up/api.ts';
@@ -10,11 +9,10 @@ import { glueFindings } from '../glue-up/glue-findings.ts';
 import { glueSteps } from '../glue-up/glue-steps.ts';
 import type { BaseJoints } from '../joints/api.ts';
 import { joinBase } from '../joints/join-base.ts';
-import { keepCutParts } from '../kept/keep-cut-parts.ts';
 import type { MadePart } from '../made/api.ts';
 import { partsToMake } from '../made/parts-to-make.ts';
+import type { KeptBase } from '../kept/keep-cut-parts.ts';
 import type { SolidKernel } from '../solids/index.ts';
-import { standBase } from '../stand/stand-base.ts';
 import { type CutListLine, cutList, type RoughAllowance } from './cut-list.ts';
 import { cutsOfPart, type PartCut } from './cuts-of-part.ts';
 import { type ErrorsOfBase, errorsOfBase } from './errors-of-base.ts';
@@ -33,8 +31,6 @@ export interface BuildOptions {
   readonly cutter: number;
   readonly allowance: RoughAllowance;
   readonly lengths: LengthStyle;
-  /** The form as it was when parts were cut, by the form's name of the part: these keep that shape. */
-  readonly cut?: ReadonlyMap<string, Sketch>;
   /** Without it nothing is said of weight, of parts in each other's way, or of how the base stands. */
   readonly solids?: SolidKernel;
 }
@@ -57,19 +53,8 @@ export interface BuiltBase {
   readonly findings: readonly Finding[];
 }
 
-/**
- * Builds the base that a sketch places; fails where parts cannot be placed. Saw settings, cut list, cauls and errors are reckoned when first
- * asked for.
- */
-export function buildBase(sketch: Sketch, options: BuildOptions): Result<BuiltBase> {
-  const stood = standBase(sketch);
-  if (!stood.ok) return stood;
-  const then = new Map<string, StandingBase>();
-  for (const [part, before] of options.cut ?? []) {
-    const old = standBase(before);
-    if (old.ok) then.set(part, old.value);
-  }
-  const { base, findings: kept } = keepCutParts(stood.value, then, options.lengths);
+/** Builds a base whose parts stand (`placeBase`). Saw settings, cut list, cauls and errors are reckoned when first asked for. */
+export function buildBase({ base, findings: kept }: KeptBase, options: BuildOptions): BuiltBase {
   const { looseTenons, dowels, cutter, lengths } = options;
   const joints = joinBase(base, {
     cutter,
@@ -117,7 +102,7 @@ export function buildBase(sketch: Sketch, options: BuildOptions): Result<BuiltBa
       ...glueFindings(glue, joints.joints, lengths),
     ],
   };
-  return ok(options.solids === undefined ? built : addStanding(built, options.solids, options));
+  return options.solids === undefined ? built : addStanding(built, options.solids, options);
 }
 
 /** The same base with how it weighs and stands, and what is to be said of that. */

@@ -4,9 +4,15 @@ import { LINE_STYLES, type LineRole, type ScreenLine, type ScreenScene } from '.
 /** px on the screen per mm of a line's width on paper. */
 const PX_PER_MM = 4;
 
+/** Lines shown as chosen: of some parts; of one edge of theirs alone, where it is named. */
+export interface ChosenLines {
+  readonly parts: readonly string[];
+  readonly edge?: string;
+}
+
 interface SceneLinesProps {
   readonly scene: ScreenScene;
-  readonly selected?: { readonly part?: string; readonly edge?: string };
+  readonly selected?: ChosenLines;
 }
 
 /** The lines and the lettering of a scene. Widths and dashes keep their size on the screen; colours are those of the theme. */
@@ -40,8 +46,9 @@ export const SceneLines = memo(function SceneLines({ scene, selected }: SceneLin
 
 function classOf({ role, fill, part, edge }: ScreenLine, selected: SceneLinesProps['selected']): string {
   const isChosen =
-    selected?.part !== undefined &&
-    selected.part === part &&
+    selected !== undefined &&
+    part !== undefined &&
+    selected.parts.includes(part) &&
     (selected.edge === undefined || selected.edge === '' || selected.edge === edge);
   const filled = fill === undefined ? 'line' : `fill-${fill}`;
   return `${filled} ink-${LINE_STYLES[role].ink} role-${role}${isChosen ? ' chosen' : ''}`;

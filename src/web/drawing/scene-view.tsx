@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { ScreenScene } from '../../drawing/index.ts';
 import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
-import { SceneLines } from './scene-lines.tsx';
+import { type ChosenLines, SceneLines } from './scene-lines.tsx';
 import { useViewport } from './use-viewport.ts';
 import { type Size, type Viewport, viewBoxOf } from './viewport.ts';
 
@@ -35,7 +35,7 @@ export interface SceneViewProps {
   readonly label: string;
   /** Units of the scene per unit of what is looked at: a picture that is laid out anew at another scale stays where it is. 1 when absent. */
   readonly scale?: number;
-  readonly selected?: { readonly part?: string; readonly edge?: string };
+  readonly selected?: ChosenLines;
   readonly onHover?: (hit: Hit | undefined) => void;
   readonly onPick?: (hit: Hit | undefined) => void;
   /** Told how much larger than whole the drawing is shown. */

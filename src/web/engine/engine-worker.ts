@@ -1,14 +1,12 @@
 import './no-eval.ts';
-import wasmUrl from 'manifold-3d/manifold.wasm?url';
-import { loadSolids, type SolidKernel } from '../../base/index.ts';
-import { type Design, openSession, type Wanted } from '../../design/index.ts';
+import { type Design, lookAtDesign, openSession, type Wanted } from '../../design/index.ts';
+import { answerTo } from './answers/answer-to.ts';
 import type { Answering } from './answers/answering.ts';
-import { ANSWERS, FURTHER } from './answers/index.ts';
-import { isEarly, isLast, viewsWanted } from './answers/wanted.ts';
+import { type Pass, passOf, viewsWanted } from './answers/passes.ts';
 import { DEEDS } from './deeds/index.ts';
 import { known } from './known.ts';
 import { nextTask } from './next-task.ts';
-import type { AskedQuestion, FromWorker, ToWorker } from './protocol.ts';
+import type { AskedQuestion, FromWorker, Progress, ToldAnswer, ToWorker } from './protocol.ts';
 import type { Puller } from './pull-design.ts';
 
 /** Of the worker's own scope, what is used here. */
@@ -19,15 +17,12 @@ interface Scope {
 const scope = self as unknown as Scope;
 
 type Asked = Extract<ToWorker, { kind: 'ask' }>;
-type Answer = (from: Answering, options: unknown) => unknown;
+type Found = Extract<FromWorker, { kind: 'found' }>;
 
-/** ms without news before what may follow later (weights, standing) is begun. */
-const QUIET = 400;
 /** ms of work after which messages that wait are heard. */
 const SPELL = 6;
 
 let newest: Asked | undefined;
-let solids: SolidKernel | undefined;
 /** What each question was answered last: what is the very same is not sent again. */
 const sent = new Map<string, unknown>();
 let sentOf = '';
@@ -78,26 +73,18 @@ async function answerAll(): Promise<void> {
   }
 }
 
-/** What one looks at first, then the sheets of paper, then, once it is quiet, weights and standing. Left where newer news comes. */
+/** Answers pass by pass (see `passOf`); left where newer news comes. */
 async function answer(asked: Asked): Promise<void> {
   const { turn, questions, pull } = asked;
   const design = pull === undefined ? asked.design : await pulled(asked.design, pull, turn);
   const views = viewsWanted(questions);
-  const early = await answerFrom(asked, design, questions.filter(isEarly), {
-    views,
-    patterns: [],
-    standing: false,
-  });
-  if (!early) return;
-  const soon = questions.filter((each) => !isLast(each));
-  const late = await answerFrom(asked, design, soon, { views, standing: false });
-  if (!late) return;
-  scope.postMessage({ kind: 'settled', turn, whole: false });
-  if (pull?.end === false || !(await quiet(asked))) return;
-  solids ??= await loadSolids(wasmUrl);
-  if (await answerFrom(asked, design, questions, { views })) {
-    scope.postMessage({ kind: 'settled', turn, whole: true });
-  }
+  const seen = lookAtDesign(design, views, known);
+  const looked = seen.ok ? seen.value : undefined;
+  const ofPass = (...passes: readonly Pass[]) => questions.filter((each) => passes.includes(passOf(each)));
+  await tell(asked, { design, looked, computed: undefined }, ofPass('seen'), { far: 'reckoning' });
+  const checked = { patterns: [], standing: false };
+  if (!(await answerFrom(asked, { design, looked }, ofPass('checked'), checked, 'reckoning'))) return;
+  await answerFrom(asked, { design, looked }, ofPass('laid'), { standing: false }, 'settled');
 }
 
 async function pulled(design: Design, pull: NonNullable<Asked['pull']>, turn: number): Promise<Design> {
@@ -110,43 +97,38 @@ async function pulled(design: Design, pull: NonNullable<Asked['pull']>, turn: nu
 /** False when newer news came before all was answered. */
 async function answerFrom(
   asked: Asked,
-  design: Design,
+  { design, looked }: Pick<Answering, 'design' | 'looked'>,
   questions: readonly AskedQuestion[],
   wanted: Wanted,
+  far: Progress,
 ): Promise<boolean> {
-  const outcome = await session.compute(design, { wanted, ...(solids === undefined ? {} : { solids }) });
+  const outcome = await session.compute(design, { wanted });
   if (outcome.kind === 'abandoned' || newest !== asked) return false;
   const { result } = outcome;
+  const computed = result.ok ? result.value : undefined;
   const problems = result.ok ? [] : result.problems;
-  const from: Answering = {
-    design,
-    computed: result.ok ? result.value : undefined,
-    problems,
-    ...(solids && { solids }),
-  };
-  scope.postMessage({ kind: 'computed', turn: asked.turn, problems });
+  await tell(asked, { design, looked, computed }, questions, { problems, far });
+  return newest === asked;
+}
+
+/** Tells the page what is new of the answers to some questions, in one message. */
+async function tell(
+  { turn, id }: Asked,
+  from: Answering,
+  questions: readonly AskedQuestion[],
+  how: Pick<Found, 'problems' | 'far'>,
+): Promise<void> {
+  const answers: ToldAnswer[] = [];
   for (const { key, question, options } of questions) {
-    const found = (await answerTo(question))(from, options);
+    const answered = await answerTo(question);
+    // Another design was taken in hand meanwhile: nothing of this one has been told to it.
+    if (id !== sentOf) return;
+    const found = answered(from, options);
     if (found === undefined || sent.get(key) === found) continue;
     sent.set(key, found);
-    scope.postMessage({ kind: 'answer', turn: asked.turn, key, answer: found });
-    if (performance.now() - rested > SPELL) {
-      await nextTask();
-      rested = performance.now();
-      if (newest !== asked) return false;
-    }
+    answers.push({ key, answer: found });
   }
-  return true;
-}
-
-async function answerTo(question: AskedQuestion['question']): Promise<Answer> {
-  const own = question in ANSWERS ? ANSWERS[question as keyof typeof ANSWERS] : undefined;
-  return (own ?? (await FURTHER[question as keyof typeof FURTHER]())) as Answer;
-}
-
-async function quiet(asked: Asked): Promise<boolean> {
-  await new Promise((done) => setTimeout(done, QUIET));
-  return newest === asked;
+  scope.postMessage({ kind: 'found', turn, answers, ...how });
 }
 
 function messageOf(cause: unknown): string {

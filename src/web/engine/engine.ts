@@ -3,6 +3,8 @@ import type { Problem } from '../../core/index.ts';
 import { change, currentId, design } from '../state/current.ts';
 import { pull, pulledTo } from '../state/pulling.ts';
 import { words } from '../words/en.ts';
+import { isOfRest } from './answers/passes.ts';
+import { patientDo } from './patient/patient-do.ts';
 import type {
   AskedQuestion,
   Deed,
@@ -10,16 +12,17 @@ import type {
   InputOf,
   OptionsOf,
   OutcomeOf,
+  Progress,
   Pull,
   PulledTo,
   Question,
   ToWorker,
 } from './protocol.ts';
 
-/** Problems of the design in hand: while there are any, answers are those of the last design without. */
+/** Problems of the design in hand: while there are any, all but its views are those of the last design without. */
 export const problems = signal<readonly Problem[]>([]);
 /** How far the engine is with the design in hand. */
-export const progress = signal<'reckoning' | 'settled' | 'whole'>('reckoning');
+export const progress = signal<Progress>('reckoning');
 /** A fault of the program itself, to be reported. */
 export const fault = signal<string | undefined>(undefined);
 
@@ -86,18 +89,12 @@ export function engineDo<D extends Deed>(deed: D, input: InputOf<D>): Promise<Ou
 
 worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
   switch (data.kind) {
-    case 'answer':
-      if (data.turn >= firstTurn) answerOf(data.key).value = data.answer;
-      return;
-    case 'computed':
-      if (data.turn >= firstTurn) problems.value = data.problems;
+    case 'found':
+      hearFound(data);
       return;
     case 'pulled':
       if (JSON.stringify(data.pull) === JSON.stringify(pull.value)) hearPulled(data.pull, data.to);
       else if (pull.value?.end === false && !data.pull.end) pulledTo.value = data.to;
-      return;
-    case 'settled':
-      if (data.turn === turn) progress.value = data.whole ? 'whole' : 'settled';
       return;
     case 'done':
       waiting.get(data.id)?.done(data.outcome as never);
@@ -111,6 +108,49 @@ worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
       data satisfies never;
   }
 });
+
+function hearFound(found: Extract<FromWorker, { kind: 'found' }>): void {
+  if (found.turn < firstTurn) return;
+  batch(() => {
+    for (const { key, answer } of found.answers) answerOf(key).value = answer;
+    const now = found.problems ?? problems.peek();
+    if (now.length > 0 || problems.peek().length > 0) problems.value = now;
+    if (found.turn === turn) progress.value = found.far;
+  });
+  if (found.turn === turn && found.far === 'settled' && pull.peek()?.end !== false) restSoon();
+}
+
+/** ms without news before what may follow later (weights, standing) is begun. */
+const QUIET = 400;
+let quiet: ReturnType<typeof setTimeout> | undefined;
+/** One at a time: of what changes meanwhile only the newest is worth the work. */
+let resting: Promise<void> = Promise.resolve();
+
+function restSoon(): void {
+  clearTimeout(quiet);
+  const own = turn;
+  quiet = setTimeout(() => {
+    resting = resting.then(() => (turn === own ? askRest(own) : undefined));
+  }, QUIET);
+}
+
+/** What hangs on weights and standing is reckoned beside the engine, which goes on answering. */
+async function askRest(own: number): Promise<void> {
+  const now = design.peek();
+  if (now === undefined) return;
+  const questions = [...wanted.peek().values()].filter(isOfRest);
+  try {
+    const answers = await patientDo('rest', { design: now, questions });
+    if (turn !== own) return;
+    batch(() => {
+      for (const { key, answer } of answers) answerOf(key).value = answer;
+      progress.value = 'whole';
+    });
+  } catch (cause) {
+    fault.value = String(cause);
+  }
+}
+
 /** While it is pulled the figures are only shown; let go, they are set, in one step to take back. */
 function hearPulled({ handle, end }: Pull, to: PulledTo | undefined): void {
   pulledTo.value = to;

@@ -25,6 +25,12 @@ export interface AskedQuestion {
   readonly options: unknown;
 }
 
+export interface ToldAnswer {
+  /** Of the question. */
+  readonly key: string;
+  readonly answer: unknown;
+}
+
 /** A point of the form being pulled: where to, mm of wood in the picture that it is pulled in, y up. */
 export interface Pull {
   readonly handle: string;
@@ -41,6 +47,9 @@ export interface PulledTo {
   /** Labels of parameters at an end of their range, and what checks say that hardly hold. */
   readonly kept: readonly string[];
 }
+
+/** How far the engine is: once `settled` all that was asked is answered, once `whole` weights and standing are reckoned too. */
+export type Progress = 'reckoning' | 'settled' | 'whole';
 
 export type ToWorker =
   /** The state of things, whole: the newest one counts, older ones that are not begun are dropped. */
@@ -59,11 +68,15 @@ export type ToWorker =
   | { readonly kind: 'do'; readonly id: number; readonly deed: Deed; readonly input: unknown };
 
 export type FromWorker =
-  | { readonly kind: 'answer'; readonly turn: number; readonly key: string; readonly answer: unknown }
-  /** The design cannot be used as it is: answers that hang on what follows from it stay as they were. */
-  | { readonly kind: 'computed'; readonly turn: number; readonly problems: readonly Problem[] }
-  /** All that was asked is answered; `whole` once weights and standing are reckoned too. */
-  | { readonly kind: 'settled'; readonly turn: number; readonly whole: boolean }
+  /** What was found together, to be shown together; what is as it was is not told again. */
+  | {
+      readonly kind: 'found';
+      readonly turn: number;
+      readonly answers: readonly ToldAnswer[];
+      /** While there are any the design cannot be used as it is: answers that hang on what follows from it stay as they were. */
+      readonly problems?: readonly Problem[];
+      readonly far: Progress;
+    }
   | { readonly kind: 'pulled'; readonly turn: number; readonly pull: Pull; readonly to: PulledTo | undefined }
   | { readonly kind: 'done'; readonly id: number; readonly outcome: unknown }
   | { readonly kind: 'fault'; readonly id?: number; readonly message: string };

@@ -4,6 +4,7 @@ import { keepCutParts } from '../../../src/base/kept/keep-cut-parts.ts';
 import { loadSolids, type SolidKernel } from '../../../src/base/solids/index.ts';
 import { standBase } from '../../../src/base/stand/stand-base.ts';
 import { type BuildOptions, type BuiltBase, buildBase } from '../../../src/base/whole/build-base.ts';
+import { placeBase } from '../../../src/base/whole/place-base.ts';
 import { woodCalled } from '../../../src/materials/index.ts';
 import { evaluateForm, readForm, type Sketch } from '../../../src/sketch/index.ts';
 
@@ -43,9 +44,13 @@ beforeAll(async () => {
 });
 
 function built(name: string, values = {}, options: Partial<BuildOptions> = {}): BuiltBase {
-  const base = buildBase(sketchOf(name, values), { ...OPTIONS, solids, ...options });
-  if (!base.ok) throw new Error(base.problems[0]!.message);
-  return base.value;
+  return builtOf(sketchOf(name, values), options);
+}
+
+function builtOf(sketch: Sketch, options: Partial<BuildOptions> = {}): BuiltBase {
+  const placed = placeBase(sketch, {}, OPTIONS.lengths);
+  if (!placed.ok) throw new Error(placed.problems[0]!.message);
+  return buildBase(placed.value, { ...OPTIONS, solids, ...options });
 }
 
 describe.each(FORMS)('%s at its defaults', (name) => {
@@ -116,11 +121,7 @@ describe('the order of gluing', () => {
 
 describe('wood measured and cut', () => {
   test('trims what meets a part by the thickness that it came to', () => {
-    const as = (thickness: object): BuiltBase => {
-      const base = buildBase(sketchOf('shallow-v-trestle', {}, thickness), { ...OPTIONS, solids });
-      if (!base.ok) throw new Error(base.problems[0]!.message);
-      return base.value;
-    };
+    const as = (thickness: object): BuiltBase => builtOf(sketchOf('shallow-v-trestle', {}, thickness));
     const thin = as({ leg: 34.5 });
     expect(thin.findings.filter(({ severity }) => severity === 'stop')).toEqual([]);
     const lengthOf = ({ list }: BuiltBase) => list.find(({ part }) => part === 'rail')!.finished.length;

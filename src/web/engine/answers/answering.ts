@@ -1,12 +1,12 @@
 import type { SolidKernel } from '../../../base/index.ts';
-import type { Problem } from '../../../core/index.ts';
-import type { Computed, Design } from '../../../design/index.ts';
+import type { Computed, Design, Looked } from '../../../design/index.ts';
 
-/** What an answer is made from: the design as it is typed and, where it can be used, all that follows from it. */
+/** What an answer is made from: the design as it is typed and, where it can be used, what follows from it. */
 export interface Answering {
   readonly design: Design;
+  /** Its views, had long before all the rest. */
+  readonly looked: Looked | undefined;
   readonly computed: Computed | undefined;
-  readonly problems: readonly Problem[];
   /** Once they are loaded. */
   readonly solids?: SolidKernel;
 }

@@ -11,14 +11,14 @@ export interface FormInHand extends Described {
 }
 
 /** The form of the design in hand; answered also while its figures cannot be used. */
-export function form({ design, computed }: Answering, _: undefined): FormInHand | undefined {
+export function form({ design, looked }: Answering, _: undefined): FormInHand | undefined {
   const described = madeOf(design.form, 'form', () => {
     const read = readForm(design.form.text.join('\n'), design.form.name);
     return read.ok ? describeForm(read.value) : undefined;
   });
   if (described === undefined) return undefined;
-  const values = computed?.sketch.parameters ?? {};
-  return madeOf(computed?.sketch ?? design.form, 'values', () => ({
+  const values = looked?.sketch.parameters ?? {};
+  return madeOf(looked?.sketch ?? design.form, 'values', () => ({
     ...described,
     isBase: isBaseForm(design.form.text.join('\n')),
     values,

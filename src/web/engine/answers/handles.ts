@@ -17,10 +17,10 @@ const VIEW_OF = { front: 'front', left: 'side', plan: 'plan' } as const;
 
 /** The points of the form that can be pulled in a picture. */
 export function handles(
-  { computed }: Answering,
+  { looked, computed }: Answering,
   { of }: Pick<PictureOptions, 'of'>,
 ): readonly ShownHandle[] | undefined {
-  const all = computed?.sketch.handles ?? [];
+  const all = looked?.sketch.handles ?? [];
   return all.flatMap((handle): readonly ShownHandle[] => {
     const { name, label, moves } = handle;
     if (handle.of === 'part') {

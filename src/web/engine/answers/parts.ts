@@ -20,6 +20,8 @@ export interface ListedPart {
   readonly count: number;
   /** Where it stands in the base, as marked; empty for forms of parts alone. */
   readonly marks: readonly string[];
+  /** The same places by the identity that lines of views carry. */
+  readonly placed: readonly string[];
   readonly edges: readonly ListedEdge[];
 }
 
@@ -30,7 +32,8 @@ export function parts({ computed }: Answering, _: undefined): readonly ListedPar
       const made = computed.base?.made.find(({ name }) => name === part.name);
       const count = part.quantity.left + part.quantity.right;
       const marks = made?.members.map(({ mark }) => mark).filter((mark) => mark !== '') ?? [];
-      return { name: part.name, label: part.label, count, marks, edges: edgesOf(part) };
+      const placed = made?.members.map((member) => member.part) ?? [];
+      return { name: part.name, label: part.label, count, marks, placed, edges: edgesOf(part) };
     }),
   );
 }

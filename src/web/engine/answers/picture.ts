@@ -1,4 +1,4 @@
-import { type Computed, type PictureOf, pictureOf } from '../../../design/index.ts';
+import { pictureOf, viewOf } from '../../../design/index.ts';
 import {
   type FittedPicture,
   fitPicture,
@@ -31,7 +31,7 @@ export interface ScreenPicture {
   readonly name: string;
   /** mm on the screen per mm of wood. */
   readonly scale: number;
-  /** Everything but the figures. */
+  /** Everything but the figures. Lines of a side of the base name parts as they stand in it (`ListedPart.placed`). */
   readonly scene: ScreenScene;
   readonly figures: readonly ScreenFigure[];
   /** Dimensions that found no room beside the drawing. */
@@ -42,38 +42,29 @@ export interface ScreenPicture {
 const lastScales = new Map<string, Pick<FittedPicture, 'scale' | 'shown'>>();
 
 /** What one sees of the base or of one part, dimensioned. */
-export function picture({ computed }: Answering, options: PictureOptions): ScreenPicture | undefined {
-  const drawn = computed && pictureOf(computed, options.of as PictureOf);
-  if (computed === undefined || drawn === undefined) return undefined;
-  const key = JSON.stringify([options, computed.lengths]);
+export function picture({ looked, computed }: Answering, options: PictureOptions): ScreenPicture | undefined {
+  const { of, room, letters } = options;
+  const drawn = 'side' in of ? looked && viewOf(looked, of.side) : computed && pictureOf(computed, of);
+  const lengths = (looked ?? computed)?.lengths;
+  if (drawn === undefined || lengths === undefined) return undefined;
+  const key = JSON.stringify([options, lengths]);
   return madeOf(drawn, key, () => {
     const near = lastScales.get(key);
-    const { room, letters } = options;
     const fitted = fitPicture(drawn, {
       room,
-      lengths: computed.lengths,
+      lengths,
       height: letters,
       ...(near === undefined ? {} : { near }),
     });
     lastScales.set(key, fitted);
-    return { name: drawn.name ?? '', ...onScreen(fitted, namesOf(computed, options)) };
+    return { name: drawn.name ?? '', ...onScreen(fitted, 'part' in of ? of.part : undefined) };
   });
 }
 
-/** Names of made parts by the marks of a drawing: a placed part's, or those of the one part that is drawn. */
-type PartName = (placed: string | undefined) => string | undefined;
-
-function namesOf(computed: Computed, { of }: PictureOptions): PartName {
-  if ('part' in of) return () => of.part;
-  const made = new Map(
-    computed.base?.made.flatMap(({ name, members }) => members.map(({ part }) => [part, name] as const)),
-  );
-  return (placed) => (placed === undefined ? undefined : (made.get(placed) ?? placed));
-}
-
+/** `part`: what all wood in the picture is of, where one part alone is drawn. */
 function onScreen(
   { marks, box, laid, left, scale }: FittedPicture,
-  nameOf: PartName,
+  part: string | undefined,
 ): Omit<ScreenPicture, 'name'> {
   const figures = laid.flatMap(({ dimension, marks: own }): readonly ScreenFigure[] => {
     const value = valueOfDimension(dimension);
@@ -90,10 +81,9 @@ function onScreen(
   const others = marks
     .filter((mark) => !clickable.has(mark))
     .map((mark) => {
-      if (mark.kind !== 'path') return mark;
+      if (mark.kind !== 'path' || part === undefined) return mark;
       const isWood = mark.role === 'visible' || mark.role === 'hidden' || mark.role === 'part';
-      const part = isWood ? nameOf(mark.part) : undefined;
-      return part === undefined ? mark : { ...mark, part };
+      return isWood ? { ...mark, part } : mark;
     });
   return {
     scale,

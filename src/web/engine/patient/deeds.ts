@@ -11,6 +11,7 @@ import {
 import { keyOfFinding } from '../../state/key-of-finding.ts';
 import { known } from '../known.ts';
 import { layBoards } from './lay-boards.ts';
+import { rest } from './rest.ts';
 import { studyCell, studyChoices, studyWall } from './study.ts';
 
 interface Asked {
@@ -50,11 +51,11 @@ function cures(design: Design): Readonly<Record<string, FigureToSet>> {
 }
 
 /** What takes long and is not waited for. */
-export const PATIENT = { layBoards, drivers, solve, cures, studyChoices, studyWall, studyCell };
+export const PATIENT = { layBoards, drivers, solve, cures, rest, studyChoices, studyWall, studyCell };
 
 export type PatientDeed = keyof typeof PATIENT;
 export type PatientInput<D extends PatientDeed> = Parameters<(typeof PATIENT)[D]>[0];
-export type PatientOutcome<D extends PatientDeed> = ReturnType<(typeof PATIENT)[D]>;
+export type PatientOutcome<D extends PatientDeed> = Awaited<ReturnType<(typeof PATIENT)[D]>>;
 
 export interface ToPatient {
   readonly id: number;

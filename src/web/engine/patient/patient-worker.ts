@@ -7,11 +7,13 @@ interface Scope {
 }
 const scope = self as unknown as Scope;
 
-scope.addEventListener('message', ({ data: { id, deed, input } }) => {
+scope.addEventListener('message', ({ data }) => void doOnce(data));
+
+async function doOnce({ id, deed, input }: ToPatient): Promise<void> {
   try {
     const run = PATIENT[deed] as (input: unknown, tell: (share: number) => void) => unknown;
-    scope.postMessage({ id, outcome: run(input, (share) => scope.postMessage({ id, share })) });
+    scope.postMessage({ id, outcome: await run(input, (share) => scope.postMessage({ id, share })) });
   } catch (cause) {
     scope.postMessage({ id, fault: cause instanceof Error ? cause.message : String(cause) });
   }
-});
+}

@@ -46,7 +46,7 @@ export function RoutingScreen() {
         <SceneView
           scene={scene}
           label={said.drawing(routing.label)}
-          selected={{ part: routing.part, edge: selection.value.edge ?? 'none' }}
+          selected={{ parts: [routing.part], edge: selection.value.edge ?? 'none' }}
           onPick={(hit) => {
             selection.value = hit ?? {};
           }}

@@ -1,11 +1,13 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { SceneView } from '../../drawing/scene-view.tsx';
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ChosenLines } from '../../drawing/scene-lines.tsx';
+import { type Hit, SceneView } from '../../drawing/scene-view.tsx';
 import type { FigureViewOptions } from '../../engine/answers/figures.ts';
+import type { ListedPart } from '../../engine/answers/parts.ts';
 import type { PictureOptions, ScreenFigure } from '../../engine/answers/picture.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { figureShown, hasPhotographs } from '../../figure/use-figures.ts';
 import { ViewFigures } from '../../figure/view-figures.tsx';
-import { hovered, selection } from '../../state/selection.ts';
+import { hovered, type Selection, selection } from '../../state/selection.ts';
 import { words } from '../../words/en.ts';
 import { CombChoice, CombMarks } from './comb-marks.tsx';
 import { FigureChoice } from './figure-choice.tsx';
@@ -99,20 +101,27 @@ function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps
   last.current = answer ?? last.current;
   const picture = last.current;
   const handles = useAnswer('handles', { of }) ?? [];
+  const parts = useAnswer('parts') ?? [];
+  const selected = useChosenLines(of, parts);
   if (picture === undefined) return <p class="waiting">{words.loading}</p>;
+  /** What was hit, by the name of the part that is made. */
+  const made = (hit: Hit | undefined): Selection =>
+    hit === undefined
+      ? {}
+      : { ...hit, part: parts.find(({ placed }) => placed.includes(hit.part))?.name ?? hit.part };
   const figure = picture.figures.find(({ name }) => name === edited);
   return (
     <SceneView
       scene={picture.scene}
       scale={picture.scale}
       label={picture.name}
-      selected={selection.value}
+      {...(selected === undefined ? {} : { selected })}
       onZoom={onZoom}
       onHover={(hit) => {
-        hovered.value = hit ?? {};
+        hovered.value = made(hit);
       }}
       onPick={(hit) => {
-        selection.value = hit ?? {};
+        selection.value = made(hit);
         onEdit(undefined);
       }}
       under={(screen) =>
@@ -143,6 +152,17 @@ function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps
         </>
       )}
     </SceneView>
+  );
+}
+
+/** The lines of what is chosen: of a side of the base those of every place where the part stands. */
+function useChosenLines(of: PictureOptions['of'], parts: readonly ListedPart[]): ChosenLines | undefined {
+  const { part, edge } = selection.value;
+  const placed = 'part' in of ? undefined : parts.find(({ name }) => name === part)?.placed;
+  const shown = part === undefined ? [] : (placed ?? [part]);
+  return useMemo(
+    () => (shown.length === 0 ? undefined : { parts: shown, ...(edge === undefined ? {} : { edge }) }),
+    [shown.join(' '), edge],
   );
 }
 

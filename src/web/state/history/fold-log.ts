@@ -40,9 +40,20 @@ export function startLog(design: Design): Folded {
   return { design, done: [], undone: [] };
 }
 
-/** The design after more lines of its log. */
+/** The design after more lines of its log: of the same log and the very same lines it is the very same. */
 export function foldLog(folded: Folded, changes: readonly Change[]): Folded {
-  return changes.reduce(foldChange, folded);
+  return changes.reduce(foldOnce, folded);
+}
+
+/** What a line made of a log before: a line that has come to the disk changes nothing of what the page shows already. */
+const after = new WeakMap<Folded, WeakMap<Change, Folded>>();
+
+function foldOnce(folded: Folded, change: Change): Folded {
+  const lines = after.get(folded) ?? new WeakMap<Change, Folded>();
+  after.set(folded, lines);
+  const known = lines.get(change) ?? foldChange(folded, change);
+  lines.set(change, known);
+  return known;
 }
 
 function foldChange(folded: Folded, change: Change): Folded {
