@@ -1,6 +1,6 @@
+import { filled, unfilled } from '../memory/lists.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
 import { findMeetings } from './find-meetings.ts';
-import { filled, forgetLists, unfilled } from './lists.ts';
 import type { Pieces } from './pieces.ts';
 import { cutPieces, type Slices } from './slices.ts';
 import type { TouchingPairs } from './touching-pairs.ts';
@@ -32,10 +32,9 @@ export interface Chains {
 
 /**
  * `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. `touching`, where known, are the pairs that lie no
- * further apart than the snap. An arrangement is good until the next is made.
+ * further apart than the snap. An arrangement is good until the lists that it is made of are released.
  */
 export function arrange(pieces: Pieces, grain = 1, touching?: TouchingPairs): Arrangement {
-  forgetLists();
   const slices = cutPieces(pieces, findMeetings(pieces, grain, touching));
   const counts = [filled(slices.count), filled(slices.count)] as const;
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;

@@ -1,5 +1,5 @@
+import { reals, unfilled } from '../memory/lists.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
-import { reals, unfilled } from './lists.ts';
 import { newVertexUnion, type VertexUnion } from './vertex-union.ts';
 
 /** Where pieces are to be cut: piece, place along it (any measure that grows from its start), vertex. */

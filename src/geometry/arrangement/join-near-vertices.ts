@@ -1,3 +1,4 @@
+import { filled, reals, unfilled } from '../memory/lists.ts';
 import type { Cuts } from './cuts.ts';
 import type { Pieces } from './pieces.ts';
 import { joinVertices } from './vertex-union.ts';
@@ -33,14 +34,15 @@ export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: Int32Array
 }
 
 /** Vertices at which pieces are cut and ends of the pieces cut, each once. */
-function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: Int32Array): number[] {
+function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: Int32Array): Int32Array {
   const { ends } = pieces;
-  const known = new Uint8Array(pieces.vertexCount);
-  const found: number[] = [];
+  const known = filled(pieces.vertexCount);
+  const found = unfilled(pieces.vertexCount);
+  let count = 0;
   const add = (v: number): void => {
     if (known[v] === 1) return;
     known[v] = 1;
-    found.push(v);
+    found[count++] = v;
   };
   for (let k = 0; k < cuts.count; k++) add(cuts.vertex[k]!);
   for (let i = 0; i < pieces.count; i++) {
@@ -48,20 +50,20 @@ function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: Int32Array): n
     add(ends[2 * i]!);
     add(ends[2 * i + 1]!);
   }
-  return found;
+  return found.subarray(0, count);
 }
 
 /** Of many vertices those that lie nearly level with another. Sorting numbers tells at once that most do not. */
-function suspects({ vertices }: Pieces, all: number[], snap: number): number[] {
-  if (all.length <= FEW) return all;
-  const sorted = new Float64Array(all.length);
+function suspects({ vertices }: Pieces, all: Int32Array, snap: number): number[] {
+  if (all.length <= FEW) return [...all];
+  const sorted = reals(all.length);
   for (let k = 0; k < all.length; k++) sorted[k] = acrossOf(vertices, all[k]!);
   sorted.sort();
   const levels = new Set<number>();
   for (let k = 1; k < all.length; k++) {
     if (sorted[k]! - sorted[k - 1]! <= 1.01 * snap) levels.add(sorted[k]!).add(sorted[k - 1]!);
   }
-  return levels.size === 0 ? [] : all.filter((v) => levels.has(acrossOf(vertices, v)));
+  return levels.size === 0 ? [] : [...all.filter((v) => levels.has(acrossOf(vertices, v)))];
 }
 
 function acrossOf(vertices: Float64Array, v: number): number {

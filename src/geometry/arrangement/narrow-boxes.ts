@@ -1,3 +1,4 @@
+import { reals, unfilled } from '../memory/lists.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 import { centreOfPieces, ringOf } from './rings.ts';
@@ -29,24 +30,24 @@ export interface NarrowBoxes {
   readonly y: number;
 }
 
-/** Boxes that cover the pieces, long slanting lines and wide arcs by several. */
+/** Boxes that cover the pieces, long slanting lines and wide arcs by several; in lists that are released with the rest. */
 export function narrowBoxes(pieces: Pieces): NarrowBoxes {
   const { x, y, cell, covered } = centreOfPieces(pieces);
   const own = pieces.count;
-  const parts = new Int32Array(own);
+  const parts = unfilled(own);
   const pieceRings = covered > RINGS_FROM ? ringsOf(pieces, x, y) : NO_RINGS;
   let count = 0;
   for (let i = 0; i < own; i++) {
     parts[i] = partsOf(pieces, i, cell, x, y);
     count += parts[i]!;
   }
-  const owners = new Int32Array(count);
+  const owners = unfilled(count);
   if (count === own) {
     for (let i = 0; i < own; i++) owners[i] = i;
     return { count, boxes: pieces.boxes, owners, parts, rings: pieceRings, x, y };
   }
-  const boxes = new Float64Array(4 * count);
-  const rings = pieceRings.length === 0 ? NO_RINGS : new Float64Array(2 * count);
+  const boxes = reals(4 * count);
+  const rings = pieceRings.length === 0 ? NO_RINGS : reals(2 * count);
   for (let i = 0, k = 0; i < own; i++) {
     const some = parts[i]!;
     if (some === 1) for (let n = 0; n < 4; n++) boxes[4 * k + n] = pieces.boxes[4 * i + n]!;
@@ -63,7 +64,7 @@ export function narrowBoxes(pieces: Pieces): NarrowBoxes {
 }
 
 function ringsOf(pieces: Pieces, x: number, y: number): Float64Array {
-  const rings = new Float64Array(2 * pieces.count);
+  const rings = reals(2 * pieces.count);
   for (let i = 0; i < pieces.count; i++) {
     const { least, most } = ringOf(pieces, i, x, y);
     rings[2 * i] = least;

@@ -1,4 +1,4 @@
-import type { Edge, EdgeTag } from '../api.ts';
+import type { Edge } from '../api.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
 
 /**
@@ -23,8 +23,11 @@ export interface Pieces {
   ends: Int32Array;
   /** Number of the edge that the piece was cut from; pieces of one number are joined again. */
   source: Int32Array;
-  /** Tag for each source number. */
-  readonly tags: EdgeTag[];
+  /** Edges that pieces were cut from: number n is edges[n % edges.length], so that the join after an edge can have a number of its own. */
+  edges: readonly Edge[];
+  edgeCount: number;
+  /** A list for edges of its own. */
+  readonly own: Edge[];
 }
 
 export const SHAPE = 7;
@@ -43,6 +46,7 @@ export function newPieces(room = FEWEST): Pieces {
   const spare = room <= LARGEST_SPARE ? SPARE.pop() : LARGE.pop()?.deref();
   if (spare !== undefined) return spare;
   const size = Math.max(FEWEST, room);
+  const own: Edge[] = [];
   return {
     count: 0,
     vertexCount: 0,
@@ -53,7 +57,9 @@ export function newPieces(room = FEWEST): Pieces {
     side: new Int8Array(size),
     ends: new Int32Array(2 * size),
     source: new Int32Array(size),
-    tags: [],
+    edges: own,
+    edgeCount: 0,
+    own,
   };
 }
 
@@ -63,7 +69,10 @@ export function releasePieces(pieces: Pieces): void {
   if ((isLarge ? LARGE : SPARE).length >= MOST_SPARE) return;
   pieces.count = 0;
   pieces.vertexCount = 0;
-  pieces.tags.length = 0;
+  pieces.edgeCount = 0;
+  // A large list is written over by the next.
+  if (!isLarge) pieces.own.length = 0;
+  pieces.edges = pieces.own;
   if (isLarge) LARGE.push(new WeakRef(pieces));
   else SPARE.push(pieces);
 }
@@ -129,49 +138,6 @@ export function addArc(
     from = next;
   }
   addPiece(pieces, from, v1, cx, cy, radius, turn, source, side);
-}
-
-/**
- * Adds a closed chain of edges. Each edge ends where the next begins, whatever its own end says; an edge with a number
- * that is not finite, an arc of no radius and a line of no length are left out, so that broken input can do no more
- * than give a wrong answer.
- */
-export function addLoop(pieces: Pieces, edges: readonly Edge[], side: number): void {
-  const starts: number[] = [];
-  const sound = edges.every(isSound) ? edges : edges.filter(isSound);
-  for (let i = 0; i < sound.length; i++) {
-    const { x, y } = sound[i]!.from;
-    const before = i === 0 ? undefined : sound[i - 1]!.from;
-    const known = before !== undefined && before.x === x && before.y === y;
-    starts.push(known ? starts[i - 1]! : addVertex(pieces, x, y));
-  }
-  for (let i = 0; i < sound.length; i++) {
-    const edge = sound[i]!;
-    const v0 = starts[i]!;
-    const v1 = starts[i + 1 < sound.length ? i + 1 : 0]!;
-    const source = pieces.tags.push(edge.tag) - 1;
-    if (edge.kind === 'line') {
-      addLine(pieces, v0, v1, source, side);
-      continue;
-    }
-    const { centre, radius, turn } = edge;
-    const whole = edge.from.x === edge.to.x && edge.from.y === edge.to.y;
-    if (whole) addArc(pieces, v0, v0, centre.x, centre.y, radius, turn, source, side);
-    else if (v0 !== v1) addArc(pieces, v0, v1, centre.x, centre.y, radius, turn, source, side);
-  }
-}
-
-function isSound(edge: Edge): boolean {
-  const { from, to } = edge;
-  // One sum tells: anything not finite makes it not finite.
-  if (!Number.isFinite(from.x + from.y + to.x + to.y)) return false;
-  if (edge.kind === 'line') return true;
-  const { centre, radius } = edge;
-  return (
-    Number.isFinite(centre.x + centre.y + radius) &&
-    radius > 0 &&
-    (from.x !== centre.x || from.y !== centre.y)
-  );
 }
 
 function addPiece(

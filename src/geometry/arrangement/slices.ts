@@ -1,6 +1,6 @@
+import { filled, reals, unfilled } from '../memory/lists.ts';
 import type { Cuts } from './cuts.ts';
 import { joinNearVertices } from './join-near-vertices.ts';
-import { filled, reals, unfilled } from './lists.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 import { findVertex } from './vertex-union.ts';
 

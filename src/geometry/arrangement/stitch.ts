@@ -1,7 +1,8 @@
 import type { Edge, Outline, Vec } from '../api.ts';
+import { filled, unfilled } from '../memory/lists.ts';
 import type { Arrangement } from './arrangement.ts';
+import { centreOf, tagOf } from './edge-numbers.ts';
 import { leftmostOf } from './leftmost.ts';
-import { filled } from './lists.ts';
 import { SHAPE } from './pieces.ts';
 
 /** Loops with the interior to their left, and whether every kept chain found its place in one. */
@@ -102,17 +103,20 @@ function partAtVertices(arrangement: Arrangement, keep: Int32Array, walk: readon
 /** Edges of a walk, those of one source edge joined. */
 function outlineOf(arrangement: Arrangement, keep: Int32Array, walk: readonly number[]): Outline {
   const { chains } = arrangement;
-  const steps: number[] = [];
+  let count = 0;
+  for (const c of walk) count += chains.offsets[c + 1]! - chains.offsets[c]!;
+  const steps = unfilled(count);
+  count = 0;
   for (const c of walk) {
     const from = chains.offsets[c]!;
     const to = chains.offsets[c + 1]!;
-    if (keep[c]! > 0) for (let k = from; k < to; k++) steps.push(chains.steps[k]!);
-    else for (let k = to - 1; k >= from; k--) steps.push(-1 - chains.steps[k]!);
+    if (keep[c]! > 0) for (let k = from; k < to; k++) steps[count++] = chains.steps[k]!;
+    else for (let k = to - 1; k >= from; k--) steps[count++] = -1 - chains.steps[k]!;
   }
   return { edges: edgesOf(arrangement, steps) };
 }
 
-function edgesOf(arrangement: Arrangement, steps: readonly number[]): Edge[] {
+function edgesOf(arrangement: Arrangement, steps: Int32Array): Edge[] {
   const { pieces, slices } = arrangement;
   const count = steps.length;
   // Begin where the source edge changes, at the first of the source edges; a loop of one source edge begins at its lowest vertex.
@@ -147,17 +151,17 @@ function edgesOf(arrangement: Arrangement, steps: readonly number[]): Edge[] {
     const piece = slices.piece[step >= 0 ? step : -1 - step]!;
     const end = startVertex(slices, -1 - last);
     const to = end === first ? start : placeOf(pieces, end);
-    const tag = pieces.tags[pieces.source[piece]!]!;
+    const number = pieces.source[piece]!;
+    const tag = tagOf(pieces, number);
     const turn = pieces.turn[piece]!;
     if (turn === 0) {
       edges.push({ kind: 'line', from, to, tag });
       from = to;
       continue;
     }
-    const at = SHAPE * piece;
-    const centre = { x: pieces.shape[at + 4]!, y: pieces.shape[at + 5]! };
+    const centre = centreOf(pieces, piece, number);
     const way = step >= 0 === turn > 0 ? 1 : -1;
-    edges.push({ kind: 'arc', from, to, centre, radius: pieces.shape[at + 6]!, turn: way, tag });
+    edges.push({ kind: 'arc', from, to, centre, radius: pieces.shape[SHAPE * piece + 6]!, turn: way, tag });
     from = to;
   }
   return edges;

@@ -1,5 +1,6 @@
-import { buildBoxTree } from '../index-tree/box-tree.ts';
+import { buildPassingTree } from '../index-tree/box-tree.ts';
 import { joinTree } from '../index-tree/join-tree.ts';
+import { filled, reals, unfilled } from '../memory/lists.ts';
 import { narrowBoxes } from './narrow-boxes.ts';
 import type { Pieces } from './pieces.ts';
 
@@ -14,18 +15,18 @@ export interface TouchingPairs {
   readonly crowded: number;
 }
 
-/** Pairs of pieces whose boxes lie no further apart than `margin` (mm). Crowded ones are not paired with each other. */
+/** Pairs of pieces whose boxes lie no further apart than `margin` (mm). Crowded ones are not paired with each other. In lists that are released with the rest. */
 export function touchingPairs(
   pieces: Pieces,
   margin: number,
   crowd = Number.POSITIVE_INFINITY,
 ): TouchingPairs {
   const { count: boxCount, boxes, owners, parts, rings } = narrowBoxes(pieces);
-  const tree = buildBoxTree(boxes, boxCount, rings);
-  const others = new Int32Array(pieces.count);
+  const tree = buildPassingTree(boxes, boxCount, rings);
+  const others = filled(pieces.count);
   // Pieces with several boxes are found several times.
   const known = boxCount === pieces.count ? undefined : newPairSet();
-  let pairs = new Int32Array(8 * pieces.count);
+  let pairs = unfilled(8 * pieces.count);
   let count = 0;
   let crowded = 0;
   joinTree(tree, {
@@ -50,8 +51,8 @@ export function touchingPairs(
   return { pairs, count, others, crowded };
 }
 
-function doubled(old: Int32Array): Int32Array<ArrayBuffer> {
-  const larger = new Int32Array(2 * old.length);
+function doubled(old: Int32Array): Int32Array {
+  const larger = unfilled(2 * old.length);
   larger.set(old);
   return larger;
 }
@@ -65,14 +66,14 @@ interface PairSet {
 const FREE = -1;
 
 function newPairSet(): PairSet {
-  return { table: new Float64Array(1024).fill(FREE), count: 0 };
+  return { table: reals(1024).fill(FREE), count: 0 };
 }
 
 /** Adds a number; false when it was there. */
 function addToSet(set: PairSet, value: number): boolean {
   if (2 * set.count >= set.table.length) {
     const old = set.table;
-    set.table = new Float64Array(2 * old.length).fill(FREE);
+    set.table = reals(2 * old.length).fill(FREE);
     for (const each of old) if (each !== FREE) set.table[slotOf(set.table, each)] = each;
   }
   const slot = slotOf(set.table, value);

@@ -1,4 +1,5 @@
-import { type BoxTree, buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { type BoxTree, buildPassingTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { reals } from '../memory/lists.ts';
 import type { Arrangement } from './arrangement.ts';
 import { SHAPE } from './pieces.ts';
 import { crossingOfArc, crossingOfLine } from './ray.ts';
@@ -33,7 +34,7 @@ export function windingCaster(arrangement: Arrangement): (slice: number) => Read
 
 function treeOf({ pieces, slices, counts }: Arrangement): BoxTree {
   // A slice lies in the box of its piece; a long piece cut in many would spoil the tree, so it gets its own box.
-  const boxes = new Float64Array(4 * slices.count);
+  const boxes = reals(4 * slices.count);
   for (let s = 0; s < slices.count; s++) {
     const live = counts[0][s] !== 0 || counts[1][s] !== 0;
     const piece = slices.piece[s]!;
@@ -46,7 +47,7 @@ function treeOf({ pieces, slices, counts }: Arrangement): BoxTree {
     boxes[4 * s + 2] = live ? Math.max(xs[0]!, xs[1]!) + bulge : Infinity;
     boxes[4 * s + 3] = live ? Math.max(ys[0]!, ys[1]!) + bulge : Infinity;
   }
-  return buildBoxTree(boxes, slices.count);
+  return buildPassingTree(boxes, slices.count);
 }
 
 function arrangementChord(xs: readonly number[], ys: readonly number[]): number {

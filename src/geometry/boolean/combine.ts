@@ -1,10 +1,11 @@
 import type { Outline, Region } from '../api.ts';
+import { addLoop } from '../arrangement/add-loop.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
-import { filled } from '../arrangement/lists.ts';
 import { nestLoops } from '../arrangement/nest.ts';
-import { addLoop, newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
+import { newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
 import { windingCaster } from '../arrangement/winding.ts';
+import { filled, markLists, releaseLists } from '../memory/lists.ts';
 import type { Membership } from './membership.ts';
 import { combinePlainly } from './plain/plain-boolean.ts';
 
@@ -19,9 +20,13 @@ export function combineLoops(
   const pieces = newPieces();
   for (const loop of first) addLoop(pieces, loop.edges, 0);
   for (const loop of second) addLoop(pieces, loop.edges, 1);
-  const members = membersOf(pieces, belongs);
-  releasePieces(pieces);
-  return members;
+  const mark = markLists();
+  try {
+    return nestLoops(membersOf(pieces, belongs));
+  } finally {
+    releaseLists(mark);
+    releasePieces(pieces);
+  }
 }
 
 export function loopsOf(regions: readonly Region[]): Outline[] {
@@ -36,15 +41,15 @@ export function loopsOf(regions: readonly Region[]): Outline[] {
 /** Tolerances to try, as multiples: the first with which every loop closes is taken. */
 const GRAINS = [1, 7, 50];
 
-function membersOf(pieces: Pieces, belongs: Membership): Region[] {
+function membersOf(pieces: Pieces, belongs: Membership): Outline[] {
   let best: Outline[] = [];
   for (const grain of GRAINS) {
     const arrangement = arrange(pieces, grain);
     const { loops, closed } = stitch(arrangement, boundaryChains(arrangement, belongs));
-    if (closed) return nestLoops(loops);
+    if (closed) return loops;
     if (loops.length > best.length) best = loops;
   }
-  return nestLoops(best);
+  return best;
 }
 
 /** Chains that part what belongs from what does not: 1 when what belongs lies to the left, −1 to the right. */

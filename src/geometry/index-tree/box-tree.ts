@@ -1,3 +1,6 @@
+import { markLists, reals, releaseLists, unfilled } from '../memory/lists.ts';
+import { zOrder } from './z-order.ts';
+
 /**
  * A packed tree of upright boxes: sixteen to a node, nodes of one level side by side, leaves first. Small sets keep
  * the order in which they come (edges of a loop lie near their neighbours); large ones are ordered along a
@@ -23,11 +26,32 @@ const NODE_SIZE = 8;
 const ORDER_FROM = 256;
 const NO_RINGS: readonly number[] = [];
 
-/** Tree over `count` boxes given as minX, minY, maxX, maxY one after another, and rings given likewise. */
-export function buildBoxTree(
+/** Tree over `count` boxes given as minX, minY, maxX, maxY one after another. */
+export function buildBoxTree(items: ArrayLike<number>, count: number): BoxTree {
+  return treeOf(
+    items,
+    count,
+    NO_RINGS,
+    (size) => new Float64Array(size),
+    (size) => new Int32Array(size),
+  );
+}
+
+/** The same in memory that is used again, good until it is released, and with rings given likewise where there are any. */
+export function buildPassingTree(
   items: ArrayLike<number>,
   count: number,
   itemRings: ArrayLike<number> = NO_RINGS,
+): BoxTree {
+  return treeOf(items, count, itemRings, reals, unfilled);
+}
+
+function treeOf(
+  items: ArrayLike<number>,
+  count: number,
+  itemRings: ArrayLike<number>,
+  realList: (size: number) => Float64Array,
+  wholeList: (size: number) => Int32Array,
 ): BoxTree {
   let total = count;
   const levelEnds = [count];
@@ -36,11 +60,12 @@ export function buildBoxTree(
     total += size;
     levelEnds.push(total);
   }
-  const boxes = new Float64Array(total * 4);
-  const children = new Int32Array(total);
-  const stops = new Int32Array(total - count);
+  const boxes = realList(total * 4);
+  const children = wholeList(total);
+  const stops = wholeList(total - count);
   const ringed = itemRings.length > 0;
-  const rings = new Float64Array(ringed ? total * 2 : 0);
+  const rings = realList(ringed ? total * 2 : 0);
+  const mark = markLists();
   const order = count >= ORDER_FROM ? zOrder(items, count) : undefined;
   for (let i = 0; i < count; i++) {
     const item = order === undefined ? i : order[i]!;
@@ -53,6 +78,7 @@ export function buildBoxTree(
     rings[2 * i] = itemRings[2 * item]!;
     rings[2 * i + 1] = itemRings[2 * item + 1]!;
   }
+  releaseLists(mark);
   let from = 0;
   let place = count;
   for (const end of levelEnds) {
@@ -138,40 +164,4 @@ function hits(
 ): boolean {
   const at = 4 * i;
   return boxes[at]! <= maxX && boxes[at + 2]! >= minX && boxes[at + 1]! <= maxY && boxes[at + 3]! >= minY;
-}
-
-/** Numbers of the boxes in the order in which a Z-order curve passes their middles. */
-function zOrder(items: ArrayLike<number>, count: number): Int32Array {
-  let minX = Infinity;
-  let minY = Infinity;
-  let maxX = -Infinity;
-  let maxY = -Infinity;
-  for (let i = 0; i < 4 * count; i += 4) {
-    minX = Math.min(minX, items[i]!);
-    minY = Math.min(minY, items[i + 1]!);
-    maxX = Math.max(maxX, items[i + 2]!);
-    maxY = Math.max(maxY, items[i + 3]!);
-  }
-  const kx = 32767 / (2 * (maxX - minX) || 1);
-  const ky = 32767 / (2 * (maxY - minY) || 1);
-  // The curve's place in the high part and the box's number in the low part of one double sort as numbers do.
-  const keys = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    const x = spread(kx * (items[4 * i]! + items[4 * i + 2]! - 2 * minX));
-    const y = spread(ky * (items[4 * i + 1]! + items[4 * i + 3]! - 2 * minY));
-    keys[i] = (x + 2 * y) * 4194304 + i;
-  }
-  keys.sort();
-  const order = new Int32Array(count);
-  for (let i = 0; i < count; i++) order[i] = keys[i]! % 4194304;
-  return order;
-}
-
-/** The 15 bits of a whole number with a zero between each two. */
-function spread(value: number): number {
-  let v = value | 0;
-  v = (v | (v << 8)) & 0x00ff00ff;
-  v = (v | (v << 4)) & 0x0f0f0f0f;
-  v = (v | (v << 2)) & 0x33333333;
-  return (v | (v << 1)) & 0x55555555;
 }

@@ -1,3 +1,4 @@
+import { shareEdges } from '../arrangement/edge-numbers.ts';
 import { addVertex, newPieces, type Pieces, releasePieces, SHAPE } from '../arrangement/pieces.ts';
 import { type TouchingPairs, touchingPairs } from '../arrangement/touching-pairs.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
@@ -51,7 +52,7 @@ function cull(pieces: Pieces, others: Int32Array, how: Omit<Trimming, 'result' |
   const result = newPieces(pieces.count);
   const { ends, turn, shape, source, side, vertices } = pieces;
   for (let v = 0; v < 2 * pieces.vertexCount; v += 2) addVertex(result, vertices[v]!, vertices[v + 1]!);
-  for (const tag of pieces.tags) result.tags.push(tag);
+  shareEdges(result, pieces);
   for (let i = 0; i < pieces.count; i++) {
     const at = SHAPE * i;
     const piece: Carrier = {

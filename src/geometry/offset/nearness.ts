@@ -1,6 +1,6 @@
 import { narrowBoxes } from '../arrangement/narrow-boxes.ts';
 import { type Pieces, SHAPE } from '../arrangement/pieces.ts';
-import { type BoxTree, buildBoxTree } from '../index-tree/box-tree.ts';
+import { type BoxTree, buildPassingTree } from '../index-tree/box-tree.ts';
 
 /** What can be asked of the source. */
 export interface Nearness {
@@ -34,7 +34,7 @@ function nearnessOfFew(source: Pieces): Nearness {
 
 function nearnessInTree(source: Pieces): Nearness {
   const { count, boxes, owners, rings, x: atX, y: atY } = narrowBoxes(source);
-  const tree = buildBoxTree(boxes, count, rings);
+  const tree = buildPassingTree(boxes, count, rings);
   // What was near one place is likely to be near the next as well.
   let last = 0;
   return {

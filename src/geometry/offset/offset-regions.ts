@@ -1,11 +1,12 @@
 import type { Outline, Region } from '../api.ts';
+import { addLoop } from '../arrangement/add-loop.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
-import { filled } from '../arrangement/lists.ts';
 import { nestLoops } from '../arrangement/nest.ts';
-import { addLoop, newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
+import { newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
 import { type Stitched, stitch } from '../arrangement/stitch.ts';
 import { regionsFromLoops } from '../boolean/booleans.ts';
 import { loopsOf } from '../boolean/combine.ts';
+import { filled, markLists, releaseLists } from '../memory/lists.ts';
 import { CARRIER_TOLERANCE, VERTEX_SNAP } from '../tolerance.ts';
 import { cullCrowded } from './cull-crowded.ts';
 import { mitreRegions } from './mitre-regions.ts';
@@ -70,7 +71,17 @@ function roundOffset(loops: readonly Outline[], by: number): Region[] {
 }
 
 function offsetLoops(loops: readonly Outline[], by: number, tries: number = TRIES.length): Stitched {
+  const mark = markLists();
   const source = newPieces(roomFor(loops));
+  try {
+    return tryInTurn(source, loops, by, tries);
+  } finally {
+    releasePieces(source);
+    releaseLists(mark);
+  }
+}
+
+function tryInTurn(source: Pieces, loops: readonly Outline[], by: number, tries: number): Stitched {
   const ranges: LoopRange[] = [];
   for (const loop of loops) {
     const from = source.count;
@@ -81,13 +92,14 @@ function offsetLoops(loops: readonly Outline[], by: number, tries: number = TRIE
   const nearness = nearnessOf(source);
   let best: Stitched = { loops: [], closed: false };
   for (const { nudge, grain } of TRIES.slice(0, tries)) {
+    const mark = markLists();
     const { loops: found, closed } = tryOffset(source, ranges, by + nudge, grain, nearness);
+    releaseLists(mark);
     // What grows cannot vanish.
     const isSound = closed && (by < 0 || found.length > 0);
     if (isSound || found.length > best.loops.length) best = { loops: found, closed: isSound };
     if (isSound) break;
   }
-  releasePieces(source);
   return best;
 }
 

@@ -1,5 +1,6 @@
-import { filled } from '../arrangement/lists.ts';
+import { shareEdges } from '../arrangement/edge-numbers.ts';
 import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
+import { filled, markLists, reals, releaseLists } from '../memory/lists.ts';
 import { CARRIER_TOLERANCE, PLAIN_ANGLE, PLAIN_CLEARANCE, VERTEX_SNAP } from '../tolerance.ts';
 import { type Nearness, NOBODY } from './nearness.ts';
 import { addRun, type Trimming, trimPiece } from './trim-piece.ts';
@@ -27,7 +28,7 @@ export function rawOffset(
   nearness: Nearness,
 ): Pieces {
   const raw = newPieces(source.count + (source.count >> 2));
-  for (const tag of source.tags) raw.tags.push(tag);
+  shareEdges(raw, source);
   const reach = Math.abs(by);
   const rejecting: Rejecting = {
     result: raw,
@@ -38,7 +39,11 @@ export function rawOffset(
     finest: FINEST * reach,
     coarse: Number.POSITIVE_INFINITY,
   };
-  for (const loop of loops) addRawLoop(source, rejecting, loop, by);
+  for (const loop of loops) {
+    const mark = markLists();
+    addRawLoop(source, rejecting, loop, by);
+    releaseLists(mark);
+  }
   return raw;
 }
 
@@ -92,9 +97,9 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
   const starts = filled(count);
   const stops = filled(count);
   /** What lies between the parallel of each edge and the one before. */
-  const joints = new Uint8Array(count);
+  const joints = filled(count);
   /** How far short of each joint the parallels on either side cross, mm; 0 where they need not. */
-  const shorts = new Float64Array(count);
+  const shorts = reals(count).fill(0);
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const after = k + 1 === count ? 0 : k + 1;
@@ -184,7 +189,7 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
     const v = ends[2 * e + 1]!;
     const vx = vertices[2 * v]!;
     const vy = vertices[2 * v + 1]!;
-    const join = raw.tags.push(source.tags[source.source[e]!]!) - 1;
+    const join = source.edgeCount + source.source[e]!;
     if (joints[after] === TURNED_BACK || (isUntangled(joints, k) && isUntangled(joints, after)))
       addArc(raw, stops[k]!, starts[after]!, vx, vy, reach, sign, join, 0);
     else addFar(rejecting, stops[k]!, starts[after]!, vx, vy, reach, sign, join);
@@ -199,7 +204,7 @@ const PARTED = 2;
 const TURNED_BACK = 3;
 
 /** Does the parallel of the k-th edge cross neither that before nor that after? */
-function isUntangled(joints: Uint8Array, k: number): boolean {
+function isUntangled(joints: Int32Array, k: number): boolean {
   return joints[k] !== CROSSED && joints[k + 1 < joints.length ? k + 1 : 0] !== CROSSED;
 }
 
