@@ -17,6 +17,7 @@ export {
 export { caulAsPart } from './glue-up/cauls-of.ts';
 export type { Bore, Joint, JointSection, JointWork, Pocket, Tenon } from './joints/api.ts';
 export { joinBase } from './joints/join-base.ts';
+export type { KeptBase } from './kept/keep-cut-parts.ts';
 export type { MadePart } from './made/api.ts';
 export { partsToMake } from './made/parts-to-make.ts';
 export { loadSolids, type PartMesh, type SolidKernel } from './solids/index.ts';
@@ -29,7 +30,6 @@ export { lengthOfPart } from './whole/length-of-part.ts';
 export { meshesOfBase } from './whole/meshes-of-base.ts';
 export { partForPattern } from './whole/part-for-pattern.ts';
 export { placeBase } from './whole/place-base.ts';
-export type { KeptBase } from './kept/keep-cut-parts.ts';
 export {
   type AirOfYear,
   type TopFixings,

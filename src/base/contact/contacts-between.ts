@@ -38,7 +38,9 @@ export function contactsBetween(
 }
 
 function contactOf(a: PlacedPart, face: PartFace, b: PlacedPart, other: PartFace): Contact | undefined {
-  if (turnBetween(face, other) > CONTACT_TURN) return undefined;
+  // Most pairs look nowhere near each other.
+  if (dot3(face.plane.normal, other.plane.normal) > 0 || turnBetween(face, other) > CONTACT_TURN)
+    return undefined;
   const near = Math.abs(heightOver(face.plane, other.frame.origin));
   // Far from the contact even a slight turn carries the other face's origin off; the exact question follows.
   if (near > 100 * CONTACT_TOLERANCE) return undefined;

@@ -1,4 +1,4 @@
-import { keptFor } from '../../core/index.ts';
+import { keptFor, once } from '../../core/index.ts';
 import {
   ANGLE_TOLERANCE,
   areaOfRegions,
@@ -33,37 +33,64 @@ import { similarityTo } from './similarity-to.ts';
 
 const OUT: Vec3 = { x: 0, y: 0, z: 1 };
 
+/** A flat face in the frame of its part, its outline reckoned when first asked for: most faces touch nothing. */
+export interface OwnFace extends Pick<PartFace, 'name' | 'kind' | 'edges' | 'own'> {
+  readonly plane: Plane3;
+  readonly regions: () => readonly Region[];
+}
+
+type Shape = Pick<PlacedPart, 'drawn' | 'cuts' | 'face' | 'back'>;
+
 /**
  * Every flat face that is left of a part: face side and back, the straight edges of its outline (those in one plane as one face), and its
  * cuts. Where a cut takes an edge exactly off its line, the face is the cut's.
  */
-export const facesOf: (part: PlacedPart) => readonly PartFace[] = keptFor((part) => {
-  const made = (face: Omit<PartFace, 'plane' | 'frame'>, plane: Plane3): PartFace => ({
-    ...face,
-    plane: planeToWorld(part.frame, plane),
-    frame: frameToWorld(part.frame, face.own),
-  });
-  const wide = [faceSide(part), backOf(part)].map((face) => made(face, planeOf(face.own)));
-  const cuts = part.cuts
-    .map((cut) => ({ cut, face: cutFace(part, cut) }))
-    .filter(({ face }) => areaOfRegions(face.regions) > CONTACT_AREA);
-  const edges = edgeFaces(
-    part,
-    cuts.map(({ cut }) => cut.plane),
-  ).filter(({ regions }) => areaOfRegions(regions) > CONTACT_AREA);
-  return [
-    ...wide,
-    ...edges.map((face) => made(face, planeOf(face.own))),
-    ...cuts.map(({ cut, face }) => made(face, cut.plane)),
-  ];
-});
+export const facesOf: (part: PlacedPart) => readonly PartFace[] = keptFor((part) =>
+  possibleFaces(part)
+    .filter((face) => isWide(face) || isThere(face))
+    .map((face) => placeFace(part, face)),
+);
 
-function faceSide({ face }: PlacedPart): Omit<PartFace, 'plane' | 'frame'> {
-  const own = { origin: { x: 0, y: 0, z: 0 }, x: { x: 1, y: 0, z: 0 }, y: { x: 0, y: 1, z: 0 }, z: OUT };
-  return { name: 'face', kind: 'face', edges: [], own, regions: face };
+const isWide = ({ kind }: OwnFace): boolean => kind === 'face' || kind === 'back';
+const isThere = ({ regions }: OwnFace): boolean => areaOfRegions(regions()) > CONTACT_AREA;
+
+/** A face where its part stands. */
+export function placeFace({ frame }: Pick<PlacedPart, 'frame'>, face: OwnFace): PartFace {
+  const { name, kind, edges, own } = face;
+  return {
+    name,
+    kind,
+    edges,
+    own,
+    plane: planeToWorld(frame, face.plane),
+    frame: frameToWorld(frame, own),
+    get regions() {
+      return face.regions();
+    },
+  };
 }
 
-function backOf({ back, drawn }: PlacedPart): Omit<PartFace, 'plane' | 'frame'> {
+const knownFor = keptFor((_: Shape['drawn']) => new WeakMap<Shape['cuts'], readonly OwnFace[]>());
+
+/** The same with those of which cuts may have left nothing; one list for all copies that share outline and cuts. */
+export function possibleFaces(part: Shape): readonly OwnFace[] {
+  const known = knownFor(part.drawn);
+  const found = known.get(part.cuts) ?? newFaces(part);
+  known.set(part.cuts, found);
+  return found;
+}
+
+function newFaces(part: Shape): readonly OwnFace[] {
+  const cuts = part.cuts.map((cut) => cutFace(part, cut));
+  return [faceSide(part), backOf(part), ...edgeFaces(part, cuts), ...cuts];
+}
+
+function faceSide({ face }: Shape): OwnFace {
+  const own = { origin: { x: 0, y: 0, z: 0 }, x: { x: 1, y: 0, z: 0 }, y: { x: 0, y: 1, z: 0 }, z: OUT };
+  return { name: 'face', kind: 'face', edges: [], own, plane: planeOf(own), regions: () => face };
+}
+
+function backOf({ back, drawn }: Shape): OwnFace {
   const own: Frame = {
     origin: { x: 0, y: 0, z: -drawn.thickness },
     x: { x: -1, y: 0, z: 0 },
@@ -71,53 +98,64 @@ function backOf({ back, drawn }: PlacedPart): Omit<PartFace, 'plane' | 'frame'> 
     z: scale3(OUT, -1),
   };
   const turned = { turn: 0, shift: { x: 0, y: 0 }, scale: 1, mirrored: true };
-  const regions = back.map((region) => transformRegion(region, turned));
-  return { name: 'back', kind: 'back', edges: [], own, regions };
+  const regions = once(() => back.map((region) => transformRegion(region, turned)));
+  return { name: 'back', kind: 'back', edges: [], own, plane: planeOf(own), regions };
 }
 
-function cutFace(part: PlacedPart, cut: Cut): Omit<PartFace, 'plane' | 'frame'> {
+function cutFace(part: Shape, cut: Cut): OwnFace {
   const { normal, offset } = cut.plane;
   const own = wallFrame(scale3(normal, offset), normal);
   // The line on the face side through the part is what the frame starts from: its origin climbs to depth 0.
   const climb = -own.origin.z / own.y.z;
   const origin = shift(own.origin, own.y, climb);
   const placed = { ...own, origin };
-  const section = sectionOfPart(part, placed, (name) => name === cut.name);
-  return { name: cut.name, kind: 'cut', edges: [cut.name], own: placed, regions: section };
+  const regions = once(() => sectionOfPart(part, placed, (name) => name === cut.name));
+  return { name: cut.name, kind: 'cut', edges: [cut.name], own: placed, plane: cut.plane, regions };
 }
 
-/** The walls that straight edges make, but for those that lie in a plane taken already. */
-function edgeFaces(part: PlacedPart, taken: readonly Plane3[]): readonly Omit<PartFace, 'plane' | 'frame'>[] {
+/** The walls that straight edges make, but for those that lie in the plane of a cut face. */
+function edgeFaces(part: Shape, cuts: readonly OwnFace[]): readonly OwnFace[] {
   const { region, thickness } = part.drawn;
-  const faces: Omit<PartFace, 'plane' | 'frame'>[] = [];
+  const faces: OwnFace[] = [];
   for (const edge of [region.outer, ...region.holes].flatMap((loop) => loop.edges)) {
     if (!isWall(edge)) continue;
     const out = { x: edge.to.y - edge.from.y, y: edge.from.x - edge.to.x, z: 0 };
     const plane = planeThrough({ ...edge.from, z: 0 }, out);
-    if (taken.some((other) => isSamePlane(other, plane))) continue;
+    if (cuts.some((cut) => isSamePlane(cut.plane, plane) && isThere(cut))) continue;
     const own = wallFrame({ ...edge.from, z: 0 }, plane.normal);
-    const wall = wallOf(part, own, edge, thickness);
-    const same = faces.findIndex((face) => isSamePlane(planeOf(face.own), plane));
-    const other = faces[same];
+    const wall = once(() => wallOf(part, own, edge, thickness));
+    const at = faces.findIndex((face) => isSamePlane(face.plane, plane));
+    const other = faces[at];
     if (other === undefined)
-      faces.push({ name: edge.tag.id, kind: 'edge', edges: [edge.tag.id], own, regions: wall });
-    else {
-      const to = similarityTo(own, other.own);
-      const moved = wall.map((each) => transformRegion(each, to));
-      faces[same] = {
-        ...other,
-        edges: [...other.edges, edge.tag.id],
-        regions: uniteRegions(other.regions, moved),
-      };
-    }
+      faces.push({
+        name: edge.tag.id,
+        kind: 'edge',
+        edges: [edge.tag.id],
+        own,
+        plane: planeOf(own),
+        regions: wall,
+      });
+    else faces[at] = joined(other, edge.tag.id, own, wall);
   }
   return faces;
+}
+
+/** A face with one more wall in its plane. */
+function joined(face: OwnFace, edge: string, own: Frame, wall: OwnFace['regions']): OwnFace {
+  const regions = once(() => {
+    const to = similarityTo(own, face.own);
+    return uniteRegions(
+      face.regions(),
+      wall().map((each) => transformRegion(each, to)),
+    );
+  });
+  return { ...face, edges: [...face.edges, edge], regions };
 }
 
 const isWall = (edge: Edge): edge is Line => edge.kind === 'line' && lengthOf(edge) > CONTACT_TOLERANCE;
 
 /** What the cuts leave of the rectangle that an edge spans down to the back. */
-function wallOf({ cuts }: PlacedPart, own: Frame, edge: Line, thickness: number): readonly Region[] {
+function wallOf({ cuts }: Shape, own: Frame, edge: Line, thickness: number): readonly Region[] {
   const long = distance(edge.from, edge.to);
   const corners = [
     { x: 0, y: -thickness },

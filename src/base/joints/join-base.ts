@@ -1,11 +1,14 @@
 import { type Finding, once } from '../../core/index.ts';
 import type { JointSketch } from '../../sketch/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
+import { surelyApart } from '../contact/apart.ts';
 import type { PartFace } from '../contact/api.ts';
 import { contactsBetween } from '../contact/contacts-between.ts';
 import { facesOf } from '../contact/faces-of.ts';
 import { withoutPockets } from '../contact/without-pockets.ts';
+import { type Stance, stancesOf, standAlike } from './alike-pairs.ts';
 import type { BaseJoints, Joint, Pocket } from './api.ts';
+import { carryJoint, type JoinedPair } from './carry-joint.ts';
 import { halvedJoint } from './halved-joint.ts';
 import { insertJoint } from './insert-joint.ts';
 import type { JointPair, MadeJoint } from './joint-pair.ts';
@@ -33,9 +36,10 @@ export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJo
   const faces = remembered((part: PlacedPart) =>
     withoutPockets(facesOf(part), part.drawn.thickness, pocketsOf(part.id)),
   );
+  const stanceOf = stancesOf(base.parts, pocketsOf);
   const join = (sketch: JointSketch, own: Shop): JoinedPlaces =>
     halved.find((done) => done.sketch === sketch) ??
-    joinPlaces(base, sketch, (id, a, b) => joinPair(id, sketch, a, b, own, faces));
+    joinPlaces(base, sketch, joiner(sketch, own, faces, stanceOf));
   const all = keptApart(
     base.joints.map((sketch) => join(sketch, shop)),
     (each) => meetingsOfJoints(base.parts, each, shop),
@@ -69,6 +73,7 @@ function joinPlaces(
   const pairs = pairsOf(parts, sketch);
   const joints: Joint[] = [];
   for (const [a, b] of pairs) {
+    if (surelyApart(a, b)) continue;
     const id = joints.length === 0 ? sketch.name : `${sketch.name}-${joints.length + 1}`;
     const joint = make(id, a, b);
     if (joint !== undefined) joints.push(joint);
@@ -110,6 +115,24 @@ function halvePair(
   };
 }
 
+/** Joins pairs of copies one after the other: those that stand to each other as a pair before, or as its mirror image, get the same joint. */
+function joiner(
+  sketch: JointSketch,
+  shop: Shop,
+  faces: Faces,
+  stanceOf: (a: PlacedPart, b: PlacedPart) => Stance,
+): (id: string, a: PlacedPart, b: PlacedPart) => Joint | undefined {
+  const known: { readonly stance: Stance; readonly pair: JoinedPair | undefined }[] = [];
+  return (id, a, b) => {
+    const stance = stanceOf(a, b);
+    const like = known.find((each) => standAlike(each.stance, stance));
+    if (like !== undefined) return like.pair && carryJoint(like.pair, id, [a, b], faces, shop.pocketsOf);
+    const joint = joinPair(id, sketch, a, b, shop, faces);
+    known.push({ stance, pair: joint && { a, b, joint } });
+    return joint;
+  };
+}
+
 function joinPair(
   id: string,
   sketch: JointSketch,
@@ -117,7 +140,7 @@ function joinPair(
   b: PlacedPart,
   shop: Shop,
   faces: Faces,
-): Joint | undefined {
+): JoinedPair['joint'] | undefined {
   const { name, label, kind } = sketch;
   const [contact] = contactsBetween(a, b, faces);
   if (contact === undefined) return undefined;

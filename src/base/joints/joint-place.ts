@@ -1,15 +1,9 @@
-import {
-  type Region,
-  type Similarity,
-  STAY,
-  transformRegion,
-  type Vec,
-  type Vec3,
-} from '../../geometry/index.ts';
+import { type Similarity, STAY, transformRegion, type Vec, type Vec3 } from '../../geometry/index.ts';
 import { grainAt } from '../../sketch/index.ts';
 import { frameInPart } from '../contact/frame-in-part.ts';
 import type { InsertPlace, JointPlace } from '../joint-rules/index.ts';
 import { fibresIn, type JointPair, type Side, sidesOf } from './joint-pair.ts';
+import { keyOfRegions, rounded } from './key-of-regions.ts';
 import type { Shop } from './shop.ts';
 import { woodBehind } from './wood-behind.ts';
 
@@ -61,22 +55,6 @@ export function jointPlace(pair: JointPair, { pocketsOf }: Pick<Shop, 'pocketsOf
     back: ({ from, to, radius }) => ({ from: flip(from), to: flip(to), radius }),
   };
 }
-
-/** Its edges in an order of their own, whichever way and from wherever they are run through. */
-function keyOfRegions(regions: readonly Region[]): string {
-  const place = (p: Vec): string => `${rounded(p.x)},${rounded(p.y)}`;
-  return regions
-    .flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges))
-    .map((edge) => {
-      const ends = [place(edge.from), place(edge.to)].sort().join(' ');
-      return edge.kind === 'line' ? ends : `${ends} ${place(edge.centre)}`;
-    })
-    .sort()
-    .join(';');
-}
-
-/** Hundred-thousandths of a millimetre; never a negative zero. */
-const rounded = (value: number): number => Math.round(value * 1e5) + 0;
 
 /** Direction of a part's fibres where the joint lies, in the joint's frame. */
 export function fibresOf({ contact }: JointPair, { part }: Side): Vec3 {

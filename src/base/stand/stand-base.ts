@@ -1,9 +1,10 @@
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
-import { flipPlane, type Plane3 } from '../../geometry/index.ts';
-import { mirrorPart, type PlacedSketch, type Sketch, type SketchedPart } from '../../sketch/index.ts';
+import { type Frame, flipPlane, type Plane3 } from '../../geometry/index.ts';
+import type { PlacedSketch, Sketch } from '../../sketch/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
 import { changesHand, type Motion, motionsOf, moveFrame, movePlane } from './copies.ts';
 import { marksOfCopies } from './marks-of-places.ts';
+import { otherHand } from './other-hand.ts';
 import { type FramedPlace, planesOfBase } from './planes-of-base.ts';
 import { cutPart, frameOfPlace, middleOf } from './stand-part.ts';
 
@@ -12,7 +13,7 @@ import { cutPart, frameOfPlace, middleOf } from './stand-part.ts';
  *
  *     drawn part ─▶ frame in the world ─▶ cut by the form's planes ─▶ copies, mirrored or turned, with their hand
  *
- * A copy is made of the same cuts moved along with it, so that copies are alike to the last digit. Fails where a part cannot be
+ * Copies of one hand are cut once, in their own frame, so that they are alike to the last digit. Fails where a part cannot be
  * placed: no such part, a direction of no length, a plane along a part's faces, a part of which nothing stays.
  */
 export function standBase(sketch: Sketch): Result<StandingBase> {
@@ -60,10 +61,20 @@ function standPlace(
     name: plane,
     plane: otherSide ? flipPlane(planes[plane]!) : planes[plane]!,
   }));
-  const other = mirrorPart(drawn);
   const motions = motionsOf(place.copies);
+  const hands = new Map<boolean, CutHand>();
+  const handFor = (motion: Motion): CutHand => {
+    const mirrored = changesHand(motion);
+    const known = hands.get(mirrored);
+    if (known !== undefined) return known;
+    const own = mirrored ? otherHand(drawn) : drawn;
+    const moved = trims.map(({ name, plane }) => ({ name, plane: movePlane(plane, motion) }));
+    const made = { drawn: own, ...cutPart(own, moveFrame(frame, motion), moved) };
+    hands.set(mirrored, made);
+    return made;
+  };
   const copies = motions.map((motion, copy) =>
-    standCopy(place, { frame, drawn, other, trims, motion, copy }),
+    standCopy(place, { hand: handFor(motion), frame: moveFrame(frame, motion), motion, copy }),
   );
   const [first] = copies;
   const flat = first?.cuts.find(({ plane }) => Math.hypot(plane.normal.x, plane.normal.y) < 1e-6);
@@ -89,36 +100,32 @@ function standPlace(
   return ok(copies.map((each, at) => ({ ...each, mark: marks[at]! })));
 }
 
+/** What a place's part is in one hand, in its own frame. */
+type CutHand = Pick<PlacedPart, 'drawn' | 'cuts' | 'face' | 'back' | 'silhouette'>;
+
 function standCopy(
   place: PlacedSketch,
   {
+    hand,
     frame,
-    drawn,
-    other,
-    trims,
     motion,
     copy,
-  }: FramedPlace & {
-    readonly other: SketchedPart;
-    readonly trims: readonly { readonly name: string; readonly plane: Plane3 }[];
+  }: {
+    readonly hand: CutHand;
+    readonly frame: Frame;
     readonly motion: Motion;
     readonly copy: number;
   },
 ): PlacedPart {
-  const mirrored = changesHand(motion);
-  const own = mirrored ? other : drawn;
-  const stood = moveFrame(frame, motion);
-  const moved = trims.map(({ name, plane }) => ({ name, plane: movePlane(plane, motion) }));
   return {
     id: copy === 0 ? place.name : `${place.name}-${copy + 1}`,
     place: place.name,
     copy,
     mark: '',
     label: place.label,
-    hand: mirrored ? 'right' : 'left',
-    frame: stood,
-    drawn: own,
+    hand: changesHand(motion) ? 'right' : 'left',
+    frame,
     beam: place.beam,
-    ...cutPart(own, stood, moved),
+    ...hand,
   };
 }

@@ -53,7 +53,13 @@ export function cutPart(
   const face = sectionAt(() => 0);
   const back = sectionAt(() => depth);
   // Of a bevelled cut the longer side counts: the one from which its normal leans away.
-  const silhouette = sectionAt(({ plane }) => (plane.normal.z < 0 ? 0 : depth));
+  const onFace = bare.filter(({ plane }) => plane.normal.z < 0).length;
+  const silhouette =
+    onFace === bare.length
+      ? face
+      : onFace === 0
+        ? back
+        : sectionAt(({ plane }) => (plane.normal.z < 0 ? 0 : depth));
   const faces = [
     { regions: face, z: 0 },
     { regions: back, z: depth },
