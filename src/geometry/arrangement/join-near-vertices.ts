@@ -1,4 +1,5 @@
 import { filled, reals, unfilled } from '../memory/lists.ts';
+import { orderByKey } from '../memory/order-by-key.ts';
 import type { Cuts } from './cuts.ts';
 import type { Pieces } from './pieces.ts';
 import { joinVertices } from './vertex-union.ts';
@@ -53,17 +54,32 @@ function verticesOfCutPieces(pieces: Pieces, cuts: Cuts, offsets: Int32Array): I
   return found.subarray(0, count);
 }
 
-/** Of many vertices those that lie nearly level with another. Sorting numbers tells at once that most do not. */
+/** So many levels are told apart before places are compared. */
+const LEVELS = 2 ** 30 - 2;
+
+/** Of many vertices those that may lie level with another: most are told at once not to, by their levels in whole numbers. */
 function suspects({ vertices }: Pieces, all: Int32Array, snap: number): number[] {
   if (all.length <= FEW) return [...all];
-  const sorted = reals(all.length);
-  for (let k = 0; k < all.length; k++) sorted[k] = acrossOf(vertices, all[k]!);
-  sorted.sort();
-  const levels = new Set<number>();
-  for (let k = 1; k < all.length; k++) {
-    if (sorted[k]! - sorted[k - 1]! <= 1.01 * snap) levels.add(sorted[k]!).add(sorted[k - 1]!);
+  const across = reals(all.length);
+  let least = Infinity;
+  let most = -Infinity;
+  for (let k = 0; k < all.length; k++) {
+    const place = acrossOf(vertices, all[k]!);
+    across[k] = place;
+    if (place < least) least = place;
+    if (place > most) most = place;
   }
-  return levels.size === 0 ? [] : [...all.filter((v) => levels.has(acrossOf(vertices, v)))];
+  const levels = unfilled(all.length);
+  const perLevel = Math.min(LEVELS / (most - least || 1), 1 / (4 * snap));
+  for (let k = 0; k < all.length; k++) levels[k] = (across[k]! - least) * perLevel;
+  const order = orderByKey(levels);
+  const found: number[] = [];
+  for (let k = 0; k < order.length; k++) {
+    const level = levels[order[k]!]!;
+    const before = k > 0 && level - levels[order[k - 1]!]! <= 1;
+    if (before || (k + 1 < order.length && levels[order[k + 1]!]! - level <= 1)) found.push(all[order[k]!]!);
+  }
+  return found;
 }
 
 function acrossOf(vertices: Float64Array, v: number): number {

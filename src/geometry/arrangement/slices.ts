@@ -51,7 +51,8 @@ function sortCuts(pieces: Pieces, cuts: Cuts): { order: Int32Array; offsets: Int
   for (let k = 0; k < count; k++) offsets[piece[k]! + 1]!++;
   for (let i = 0; i < pieces.count; i++) offsets[i + 1]! += offsets[i]!;
   const order = unfilled(count);
-  const next = offsets.slice();
+  const next = unfilled(pieces.count + 1);
+  next.set(offsets);
   for (let k = 0; k < count; k++) order[next[piece[k]!]!++] = k;
   for (let i = 0; i < pieces.count; i++) {
     const from = offsets[i]!;

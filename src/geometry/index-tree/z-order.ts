@@ -1,4 +1,5 @@
-import { reals, unfilled } from '../memory/lists.ts';
+import { unfilled } from '../memory/lists.ts';
+import { orderByKey } from '../memory/order-by-key.ts';
 
 /** Numbers of the boxes in the order in which a Z-order curve passes their middles. */
 export function zOrder(items: ArrayLike<number>, count: number): Int32Array {
@@ -14,17 +15,13 @@ export function zOrder(items: ArrayLike<number>, count: number): Int32Array {
   }
   const kx = 32767 / (2 * (maxX - minX) || 1);
   const ky = 32767 / (2 * (maxY - minY) || 1);
-  // The curve's place in the high part and the box's number in the low part of one double sort as numbers do.
-  const keys = reals(count);
+  const keys = unfilled(count);
   for (let i = 0; i < count; i++) {
     const x = spread(kx * (items[4 * i]! + items[4 * i + 2]! - 2 * minX));
     const y = spread(ky * (items[4 * i + 1]! + items[4 * i + 3]! - 2 * minY));
-    keys[i] = (x + 2 * y) * 4194304 + i;
+    keys[i] = x + 2 * y;
   }
-  keys.sort();
-  const order = unfilled(count);
-  for (let i = 0; i < count; i++) order[i] = keys[i]! % 4194304;
-  return order;
+  return orderByKey(keys);
 }
 
 /** The 15 bits of a whole number with a zero between each two. */
