@@ -13,6 +13,7 @@ import {
   symmetricDifference,
   uniteRegions,
 } from '../../src/geometry/index.ts';
+import { ADVERSARIAL } from '../cases/outlines/adversarial.ts';
 import { circleAt, loopThrough, penAt, regionOf } from '../cases/outlines/pen.ts';
 import { randomFrom } from '../cases/outlines/random.ts';
 import { faultsOfOffset } from './check-offset.ts';
@@ -166,6 +167,20 @@ it('a rounded square shrunk by its own radius has square corners and no loose ar
   for (const r of [1, 3.175, 6.35]) {
     const back = offsetRegions(offsetRegions(square, r), -r);
     expect(back[0]!.outer.edges).toHaveLength(4);
+  }
+});
+
+describe('arcs of kilometres among many edges', () => {
+  // What of such an arc lies too near a corner was cut out up to a micrometre too far, past the crossing that bounds the offset.
+  for (const seed of [7, 8, 10]) {
+    it(`are trimmed short of what is kept, draw ${seed}`, () => {
+      const regions = ADVERSARIAL['random ring']!(randomFrom(seed), 1_000);
+      for (const by of [2, -2]) {
+        const result = offsetRegions(regions, by);
+        expect(result.length).toBeGreaterThan(0);
+        expect(faultsOfOffset(regions, by, result, randomFrom(5))).toEqual([]);
+      }
+    });
   }
 });
 

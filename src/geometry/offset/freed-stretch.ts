@@ -119,10 +119,11 @@ function widenArcByDisc(
   const d = Math.sqrt(dx * dx + dy * dy);
   const qx = x - cx;
   const qy = y - cy;
-  const cosine = (radius * radius + (d - r) * (d + r)) / (2 * radius * d);
-  if (!(cosine < 1)) return;
+  // The square of the sine of a quarter of what lies in the disc: the cosine of half of it would be too rough for radii of kilometres.
+  const square = ((r - (d - radius)) * (r + (d - radius))) / (4 * radius * d);
+  if (!(square > 0)) return;
   // The whole circle, when it lies in the disc.
-  const half = cosine > -1 ? Math.acos(cosine) : 2 * Math.PI;
+  const half = square < 1 ? 2 * Math.asin(Math.sqrt(square)) : 2 * Math.PI;
   const ahead = turn * Math.atan2(qx * dy - qy * dx, qx * dx + qy * dy);
   FREED.from = Math.min(FREED.from, radius * (ahead - half));
   FREED.to = Math.max(FREED.to, radius * (ahead + half));

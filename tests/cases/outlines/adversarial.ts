@@ -2,28 +2,80 @@ import type { Outline, Region, Vec } from '../../../src/geometry/index.ts';
 import { circleAt, loopThrough, penAt, regionOf, roundedLoop } from './pen.ts';
 import type { Random } from './random.ts';
 
-/**
- * Outlines that break offsets. `size` is about the number of edges wanted; small ones are for fuzzing, large ones for timing.
- */
-export const ADVERSARIAL: Readonly<Record<string, (random: Random, size: number) => Region[]>> = {
-  star: (r, size) => {
+type Draw = (random: Random, size: number) => Region[];
+
+/** Rings of so many edges about the origin. On one circle, the more edges there are the more lie within an offset's reach. */
+const RINGS: Readonly<Record<string, (random: Random, size: number, radius: number) => Region[]>> = {
+  star: (r, size, radius) => {
     const count = Math.max(3, Math.round(size / 2));
-    const inner = r.between(0.1, 0.95);
-    return [regionOf(polar(2 * count, (i) => (i % 2 === 0 ? 100 : 100 * inner)))];
+    const spike = 100 * (1 - r.between(0.1, 0.95));
+    return [regionOf(polar(2 * count, (i) => (i % 2 === 0 ? radius : radius - spike)))];
   },
-  'random ring': (r, size) => [
+  'random ring': (r, size, radius) => [
     regionOf(
       polar(
         size,
-        () => r.between(40, 100),
-        () => (r.next() < 0.5 ? 0 : r.between(-0.4, 0.4)),
+        () => r.between(radius - 60, radius),
+        () => (r.next() < 0.5 ? 0 : bulgeOfMany((100 * size) / radius, 0.4, r.between(-1, 1))),
       ),
     ),
   ],
-  noise: (r, size) => {
+  noise: (r, size, radius) => {
     const rough = r.ratio(1e-4, 5);
-    return [regionOf(polar(size, () => 100 + r.between(-rough, rough)))];
+    return [regionOf(polar(size, () => radius + r.between(-rough, rough)))];
   },
+  gear: (r, size, radius) => {
+    const teeth = Math.max(4, Math.round(size / 4));
+    const root = radius - r.between(2, 20);
+    const pen = penAt(radius, 0);
+    for (let i = 0; i < teeth; i++) {
+      const a = (2 * Math.PI * i) / teeth;
+      const at = (f: number): number => a + (f * 2 * Math.PI) / teeth;
+      pen.arcTo(radius * Math.cos(at(0.4)), radius * Math.sin(at(0.4)), 0, 0, 1);
+      pen.lineTo(root * Math.cos(at(0.5)), root * Math.sin(at(0.5)));
+      pen.arcTo(root * Math.cos(at(0.9)), root * Math.sin(at(0.9)), 0, 0, 1);
+      if (i + 1 < teeth) pen.lineTo(radius * Math.cos(at(1)), radius * Math.sin(at(1)));
+    }
+    return [regionOf(pen.close())];
+  },
+  'near-tangent rounds': (r, size, radius) => {
+    const count = Math.max(3, Math.round(size / 2));
+    const points = ringPoints(count, () => r.between(radius - 40, radius));
+    const smooth = roundedLoop(
+      points,
+      points.map(() => r.between(0.5, 40)),
+    );
+    return [regionOf(bend(smooth, r))];
+  },
+  'near-tangent arcs': (r, size, radius) => {
+    const count = Math.max(4, size);
+    // Vertices on a circle, arcs that differ from it by a hair either way.
+    const exact = Math.tan(Math.PI / (2 * count));
+    const off = r.ratio(1e-9, 1e-3);
+    return [
+      regionOf(
+        polar(
+          count,
+          () => radius,
+          () => exact * (1 + r.between(-off, off)),
+        ),
+      ),
+    ];
+  },
+};
+
+const ring =
+  (family: string): Draw =>
+  (random, size) =>
+    RINGS[family]!(random, size, 100);
+
+/**
+ * Outlines that break offsets. `size` is about the number of edges wanted; small ones are for fuzzing, large ones for timing.
+ */
+export const ADVERSARIAL: Readonly<Record<string, Draw>> = {
+  star: ring('star'),
+  'random ring': ring('random ring'),
+  noise: ring('noise'),
   comb: (r, size) => {
     const teeth = Math.max(2, Math.round(size / 4));
     const pitch = r.between(2, 12);
@@ -41,20 +93,7 @@ export const ADVERSARIAL: Readonly<Record<string, (random: Random, size: number)
     }
     return [regionOf(pen.lineTo(0, 0).close())];
   },
-  gear: (r, size) => {
-    const teeth = Math.max(4, Math.round(size / 4));
-    const root = 100 - r.between(2, 20);
-    const pen = penAt(100, 0);
-    for (let i = 0; i < teeth; i++) {
-      const a = (2 * Math.PI * i) / teeth;
-      const at = (f: number): number => a + (f * 2 * Math.PI) / teeth;
-      pen.arcTo(100 * Math.cos(at(0.4)), 100 * Math.sin(at(0.4)), 0, 0, 1);
-      pen.lineTo(root * Math.cos(at(0.5)), root * Math.sin(at(0.5)));
-      pen.arcTo(root * Math.cos(at(0.9)), root * Math.sin(at(0.9)), 0, 0, 1);
-      if (i + 1 < teeth) pen.lineTo(100 * Math.cos(at(1)), 100 * Math.sin(at(1)));
-    }
-    return [regionOf(pen.close())];
-  },
+  gear: ring('gear'),
   spiral: (r, size) => {
     // A strip of half circles wound round, back along its inner side.
     const halves = Math.max(3, Math.round((size - 2) / 2));
@@ -62,30 +101,8 @@ export const ADVERSARIAL: Readonly<Record<string, (random: Random, size: number)
     const gap = r.between(0.5, 6);
     return [regionOf(spiralStrip(halves, width, gap))];
   },
-  'near-tangent rounds': (r, size) => {
-    const count = Math.max(3, Math.round(size / 2));
-    const points = ringPoints(count, () => r.between(60, 100));
-    const smooth = roundedLoop(
-      points,
-      points.map(() => r.between(0.5, 40)),
-    );
-    return [regionOf(bend(smooth, r))];
-  },
-  'near-tangent arcs': (r, size) => {
-    const count = Math.max(4, size);
-    // Vertices on a circle, arcs that differ from it by a hair either way.
-    const exact = Math.tan(Math.PI / (2 * count));
-    const off = r.ratio(1e-9, 1e-3);
-    return [
-      regionOf(
-        polar(
-          count,
-          () => 100,
-          () => exact * (1 + r.between(-off, off)),
-        ),
-      ),
-    ];
-  },
+  'near-tangent rounds': ring('near-tangent rounds'),
+  'near-tangent arcs': ring('near-tangent arcs'),
   neck: (r) => {
     const neck = r.pick([2, 4, 6, 10]) + r.pick([0, 0, 0, 1e-10, -1e-10, 1e-9, -1e-8, 1e-7, 1e-6, -1e-6]);
     const a = r.between(10, 30);
@@ -199,7 +216,7 @@ export const ADVERSARIAL: Readonly<Record<string, (random: Random, size: number)
       regionOf(
         loopThrough(
           points,
-          points.map(() => r.pick([0, 0, 0.1, -0.1])),
+          points.map(() => bulgeOfMany(size, 0.1, r.pick([0, 0, 1, -1]))),
         ),
       ),
     ];
@@ -226,6 +243,26 @@ export const ADVERSARIAL: Readonly<Record<string, (random: Random, size: number)
     return regions.filter(({ holes }) => holes.every(({ edges }) => edges[0]!.kind === 'arc'));
   },
 };
+
+/** The same rings, but as far round as they have edges: as at a thousand edges on one circle, so that all sizes are alike in what meets what. */
+export const GROWING: Readonly<Record<string, Draw>> = Object.fromEntries(
+  Object.entries(RINGS).map(([family, draw]): [string, Draw] => [
+    `${family}, as large as it has edges`,
+    (random, size) => draw(random, size, Math.max(100, size / 10)),
+  ]),
+);
+
+/**
+ * A share of what edges of a ring of so many may bulge. Arcs of many would reach into their neighbours, a hundredth of a millimetre away,
+ * and nothing be left but crossings, more of them than edges; the flattest would have radii of a hundred kilometres, whose centres
+ * doubles do not hold.
+ */
+function bulgeOfMany(edges: number, ofFew: number, share: number): number {
+  const bulge = share * (edges > 60 ? 0.8 / edges : ofFew);
+  return edges > 60 && Math.abs(bulge) < FLATTEST ? 0 : bulge;
+}
+
+const FLATTEST = 1e-5;
 
 const pt = (x: number, y: number): Vec => ({ x, y });
 
