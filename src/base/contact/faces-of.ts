@@ -34,7 +34,7 @@ import { similarityTo } from './similarity-to.ts';
 const OUT: Vec3 = { x: 0, y: 0, z: 1 };
 
 /** A flat face in the frame of its part, its outline reckoned when first asked for: most faces touch nothing. */
-export interface OwnFace extends Pick<PartFace, 'name' | 'kind' | 'edges' | 'own'> {
+interface OwnFace extends Pick<PartFace, 'name' | 'kind' | 'edges' | 'own'> {
   readonly plane: Plane3;
   readonly regions: () => readonly Region[];
 }
@@ -46,16 +46,20 @@ type Shape = Pick<PlacedPart, 'drawn' | 'cuts' | 'face' | 'back'>;
  * cuts. Where a cut takes an edge exactly off its line, the face is the cut's.
  */
 export const facesOf: (part: PlacedPart) => readonly PartFace[] = keptFor((part) =>
-  possibleFaces(part)
-    .filter((face) => isWide(face) || isThere(face))
-    .map((face) => placeFace(part, face)),
+  possibleFaces(part).filter(isLeft),
 );
 
-const isWide = ({ kind }: OwnFace): boolean => kind === 'face' || kind === 'back';
-const isThere = ({ regions }: OwnFace): boolean => areaOfRegions(regions()) > CONTACT_AREA;
+/** Have cuts left anything of a face? Face side and back are there in any case. */
+export const isLeft = ({ kind, regions }: PartFace): boolean =>
+  kind === 'face' || kind === 'back' || areaOfRegions(regions) > CONTACT_AREA;
+
+/** The same with those of which cuts may have left nothing. */
+export const possibleFaces: (part: PlacedPart) => readonly PartFace[] = keptFor((part) =>
+  ownFaces(part).map((face) => placeFace(part, face)),
+);
 
 /** A face where its part stands. */
-export function placeFace({ frame }: Pick<PlacedPart, 'frame'>, face: OwnFace): PartFace {
+function placeFace({ frame }: Pick<PlacedPart, 'frame'>, face: OwnFace): PartFace {
   const { name, kind, edges, own } = face;
   return {
     name,
@@ -72,8 +76,8 @@ export function placeFace({ frame }: Pick<PlacedPart, 'frame'>, face: OwnFace): 
 
 const knownFor = keptFor((_: Shape['drawn']) => new WeakMap<Shape['cuts'], readonly OwnFace[]>());
 
-/** The same with those of which cuts may have left nothing; one list for all copies that share outline and cuts. */
-export function possibleFaces(part: Shape): readonly OwnFace[] {
+/** One list for all copies that share outline and cuts. */
+function ownFaces(part: Shape): readonly OwnFace[] {
   const known = knownFor(part.drawn);
   const found = known.get(part.cuts) ?? newFaces(part);
   known.set(part.cuts, found);
@@ -121,7 +125,8 @@ function edgeFaces(part: Shape, cuts: readonly OwnFace[]): readonly OwnFace[] {
     if (!isWall(edge)) continue;
     const out = { x: edge.to.y - edge.from.y, y: edge.from.x - edge.to.x, z: 0 };
     const plane = planeThrough({ ...edge.from, z: 0 }, out);
-    if (cuts.some((cut) => isSamePlane(cut.plane, plane) && isThere(cut))) continue;
+    if (cuts.some((cut) => isSamePlane(cut.plane, plane) && areaOfRegions(cut.regions()) > CONTACT_AREA))
+      continue;
     const own = wallFrame({ ...edge.from, z: 0 }, plane.normal);
     const wall = once(() => wallOf(part, own, edge, thickness));
     const at = faces.findIndex((face) => isSamePlane(face.plane, plane));

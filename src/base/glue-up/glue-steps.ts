@@ -1,3 +1,5 @@
+import { keptFor } from '../../core/index.ts';
+import type { Vec3 } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
 import type { Joint } from '../joints/api.ts';
 import { cornersInWorld } from '../whole/corners-in-world.ts';
@@ -93,11 +95,23 @@ function largestPiece(
 
 /** The longest side of the box round a piece, mm. */
 function reachOf(piece: readonly PlacedPart[]): number {
-  const corners = piece.flatMap(cornersInWorld);
+  const boxes = piece.map(boxOf);
   return Math.max(
-    ...(['x', 'y', 'z'] as const).map((axis) => {
-      const along = corners.map((p) => p[axis]);
-      return Math.max(...along) - Math.min(...along);
-    }),
+    ...AXES.map(
+      (axis) =>
+        Math.max(...boxes.map(({ max }) => max[axis])) - Math.min(...boxes.map(({ min }) => min[axis])),
+    ),
   );
 }
+
+const AXES = ['x', 'y', 'z'] as const;
+
+const boxOf = keptFor((part: PlacedPart): { readonly min: Vec3; readonly max: Vec3 } => {
+  const corners = cornersInWorld(part);
+  const along = (pick: (...of: readonly number[]) => number): Vec3 => ({
+    x: pick(...corners.map(({ x }) => x)),
+    y: pick(...corners.map(({ y }) => y)),
+    z: pick(...corners.map(({ z }) => z)),
+  });
+  return { min: along(Math.min), max: along(Math.max) };
+});

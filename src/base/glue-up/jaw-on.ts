@@ -12,7 +12,7 @@ import {
 } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
 import type { Contact, PartFace } from '../contact/api.ts';
-import { facesOf } from '../contact/faces-of.ts';
+import { isLeft, possibleFaces } from '../contact/faces-of.ts';
 import type { Joint } from '../joints/api.ts';
 import { cornersInWorld } from '../whole/corners-in-world.ts';
 import type { CaulPlace } from './api.ts';
@@ -91,12 +91,12 @@ function placeOver(part: PlacedPart, contact: Contact, outwards: Vec3): PressedP
 
 /** The face of a part that lies over a place of its other side; where none does (it is curved there), the one that looks that way most. */
 function faceOver(part: PlacedPart, p: Vec3, outwards: Vec3): PartFace | undefined {
-  const outer = facesOf(part)
+  const outer = possibleFaces(part)
     .filter(({ plane }) => dot3(plane.normal, outwards) > Math.cos(STEEPEST))
     .toSorted((a, b) => dot3(b.plane.normal, outwards) - dot3(a.plane.normal, outwards));
   const isOver = (face: PartFace): boolean =>
     locate(face.regions, pointToFrame(face.frame, through(face, p, outwards))) !== 'outside';
-  return outer.find(isOver) ?? outer[0];
+  return outer.find((face) => isLeft(face) && isOver(face)) ?? outer.find(isLeft);
 }
 
 /** Where the line through a place along a way meets the plane of a face. */

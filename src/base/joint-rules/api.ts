@@ -56,7 +56,7 @@ export interface JointLayout {
   readonly mortise: readonly [number, number];
   /** Thickness of the joint that was reckoned with, mm. */
   readonly thickness: number;
-  /** What keeps one more from it. */
+  /** What keeps one more from it; reckoned when first asked for. */
   readonly limitedBy: RuleName;
   readonly glue: readonly [GlueArea, GlueArea];
 }

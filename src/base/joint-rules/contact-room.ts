@@ -14,6 +14,8 @@ import { convexRoom, insetConvex } from './convex-room.ts';
 export interface ContactRoom {
   readonly whole: Room;
   readonly centroid: number;
+  /** Does it bulge everywhere? Then no level of it is in pieces. */
+  readonly isConvex: boolean;
   /** What lies at least so far (mm) inside the contact; nothing where none is left. Remembered. */
   readonly inset: (by: number) => Room | undefined;
 }
@@ -35,6 +37,7 @@ function newRoom(contact: readonly Region[]): ContactRoom {
   return {
     whole: (convex === undefined ? undefined : insetConvex(convex, 0)) ?? roomOf(contact)!,
     centroid: centroidOfRegions(contact).y,
+    isConvex: convex !== undefined,
     inset: (by) => {
       if (!insets.has(by)) insets.set(by, make(by));
       return insets.get(by);

@@ -1,4 +1,5 @@
 import {
+  ANGLE_TOLERANCE,
   add3,
   directionToWorld,
   dot3,
@@ -42,10 +43,14 @@ export function centresAt({ at, along, depth, slot }: DrilledHole, share: number
   return slot === undefined ? [middle] : [add3(middle, slot), subtract3(middle, slot)];
 }
 
-/** The point of the hole (flat at mouth and bottom) that lies farthest in a direction of any length. */
-export function farthestOfHole(hole: DrilledHole, direction: Vec3): Vec3 {
-  return farthestOf([...centresAt(hole, 0), ...centresAt(hole, 1)], hole, direction);
+/** Asks for the point of the hole (flat at mouth and bottom) that lies farthest in a direction of any length. */
+export function supportOfHole(hole: DrilledHole): (direction: Vec3) => Vec3 {
+  const centres = [...centresAt(hole, 0), ...centresAt(hole, 1)];
+  return (direction) => farthestOf(centres, hole, direction);
 }
+
+/** The same for one direction. */
+export const farthestOfHole = (hole: DrilledHole, direction: Vec3): Vec3 => supportOfHole(hole)(direction);
 
 /** The point of the hole's bottom that lies farthest in a direction. */
 export function farthestOfBottom(hole: DrilledHole, direction: Vec3): Vec3 {
@@ -58,8 +63,15 @@ export function farthestOfHalf(hole: DrilledHole, direction: Vec3): Vec3 {
 }
 
 function farthestOf(centres: readonly Vec3[], { along, radius }: DrilledHole, direction: Vec3): Vec3 {
-  const centre = centres.reduce((a, b) => (dot3(b, direction) > dot3(a, direction) ? b : a));
-  const aside = subtract3(direction, scale3(along, dot3(along, direction)));
-  const size = length3(aside);
-  return size === 0 ? centre : add3(centre, scale3(aside, radius / size));
+  let centre = centres[0]!;
+  for (const other of centres) if (dot3(other, direction) > dot3(centre, direction)) centre = other;
+  const by = dot3(along, direction);
+  const x = direction.x - along.x * by;
+  const y = direction.y - along.y * by;
+  const z = direction.z - along.z * by;
+  const size = Math.hypot(x, y, z);
+  // Of a direction along the hole rounding alone is left aside, which points anywhere.
+  if (size <= ANGLE_TOLERANCE * length3(direction)) return centre;
+  const out = radius / size;
+  return { x: centre.x + x * out, y: centre.y + y * out, z: centre.z + z * out };
 }

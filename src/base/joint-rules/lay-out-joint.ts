@@ -1,3 +1,4 @@
+import { once } from '../../core/index.ts';
 import { RESIDUE_TOLERANCE } from '../../geometry/index.ts';
 import type { InsertPlace, InsertSize, JointLayout, JointOutcome, JointPlace, RuleName } from './api.ts';
 import { type Broken, depthsOfInsert } from './depths-of-insert.ts';
@@ -27,8 +28,16 @@ export function layOutJoint(place: JointPlace, sizes: readonly InsertSize[], rul
     }
     const [best] = layouts.sort((a, b) => glued(b) - glued(a));
     if (best === undefined) continue;
-    const limitedBy = whatLimits(place, best.size, rules, thickness, best.places.length);
-    return { fits: true, layout: { ...best, limitedBy } };
+    const limitedBy = once(() => whatLimits(place, best.size, rules, thickness, best.places.length));
+    return {
+      fits: true,
+      layout: {
+        ...best,
+        get limitedBy() {
+          return limitedBy();
+        },
+      },
+    };
   }
   const nearest = sizes
     .flatMap((size) => {

@@ -25,7 +25,9 @@ export function rowsOfPlaces(
   const aside = rows === 1 ? 0 : (thickness + size.thickness) / 6;
   if (rows === 2 && (thickness - 2 * size.thickness) / 3 < rules.wall - RESIDUE_TOLERANCE) return [];
   let best: readonly InsertPlace[] = [];
+  const most = rows * mostAlong(room, centres, size, rules);
   for (const level of levelsOf(room, centres)) {
+    if (best.length >= most) break;
     const levels = rows === 1 ? [level] : [level - aside, level + aside];
     const found = levels.map((y) => placesAlong(room, centres, y, size, rules));
     // Two rows are alike, or they are none.
@@ -44,6 +46,36 @@ function levelsOf({ centroid }: ContactRoom, { box: { minY, maxY } }: Room): rea
   return levels;
 }
 
+/** More than so many pieces no level holds: what would fit if it were as long as the whole contact. */
+function mostAlong(
+  { whole, isConvex }: ContactRoom,
+  { box }: Room,
+  size: InsertSize,
+  rules: FitRules,
+): number {
+  if (!isConvex) return Infinity;
+  const free = box.maxX - box.minX - 2 * moreAtEnds(size, rules);
+  const long = whole.box.maxX - whole.box.minX;
+  return Math.min(countIn(free, size, rules), countAllowed(long, size, rules));
+}
+
+/** The wall is kept by the centres already; a shoulder asks for more at the ends alone. */
+const moreAtEnds = (size: InsertSize, rules: FitRules): number =>
+  Math.max(0, rules.shoulder(size) - rules.wall);
+
+const stepOf = (size: InsertSize, rules: FitRules): number => size.width + rules.spacing(size);
+
+/** How many pieces lie in a line on a free stretch of this length, mm. */
+function countIn(long: number, size: InsertSize, rules: FitRules): number {
+  const room = long + 2 * RESIDUE_TOLERANCE;
+  const swept = size.width - size.thickness;
+  return room < swept ? 0 : 1 + Math.floor((room - swept) / stepOf(size, rules));
+}
+
+/** How many of them may take of a contact as long as this, mm. */
+const countAllowed = (long: number, { width }: InsertSize, { lengthShare }: FitRules): number =>
+  Math.floor((lengthShare * long + RESIDUE_TOLERANCE) / width);
+
 function placesAlong(
   { whole }: ContactRoom,
   centres: Room,
@@ -51,18 +83,13 @@ function placesAlong(
   size: InsertSize,
   rules: FitRules,
 ): readonly InsertPlace[] {
-  // The wall is kept by the centres already; a shoulder asks for more at the ends alone.
-  const more = Math.max(0, rules.shoulder(size) - rules.wall);
+  const more = moreAtEnds(size, rules);
   const free = centres.stretchesAt(y).map(({ from, to }) => ({ from: from + more, to: to - more }));
-  const swept = size.width - size.thickness;
-  const step = swept + size.thickness + rules.spacing(size);
-  const counts = free.map(({ from, to }) => {
-    const room = to - from + 2 * RESIDUE_TOLERANCE;
-    return room < swept ? 0 : 1 + Math.floor((room - swept) / step);
-  });
+  const counts = free.map(({ from, to }) => countIn(to - from, size, rules));
   const long = whole.stretchesAt(y).reduce((sum, { from, to }) => sum + to - from, 0);
-  const allowed = Math.floor((rules.lengthShare * long + RESIDUE_TOLERANCE) / size.width);
-  limitTogether(counts, allowed);
+  limitTogether(counts, countAllowed(long, size, rules));
+  const swept = size.width - size.thickness;
+  const step = stepOf(size, rules);
   return free.flatMap((stretch, i) => shareOut(stretch, counts[i]!, swept, step, y, size.thickness / 2));
 }
 
@@ -79,7 +106,7 @@ export function roomAlong(
   const centres = room.inset(rules.wall + thickness / 2 - RESIDUE_TOLERANCE);
   if (centres === undefined) return undefined;
   const size = { thickness, width: thickness, length: 0 };
-  const more = Math.max(0, rules.shoulder(size) - rules.wall);
+  const more = moreAtEnds(size, rules);
   const rows = levelsOf(room, centres).map((y) => {
     const free = centres.stretchesAt(y).map(({ from, to }) => to - from - 2 * more);
     const long = room.whole.stretchesAt(y).reduce((sum, { from, to }) => sum + to - from, 0);

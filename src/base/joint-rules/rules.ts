@@ -4,14 +4,17 @@ import type { InsertSize } from './api.ts';
 export type TenonRules = { readonly [name in keyof typeof TENON_RULES]: number };
 export type DowelRules = { readonly [name in keyof typeof DOWEL_RULES]: number };
 
+const TENON_FIGURES: TenonRules = valuesOf(TENON_RULES);
+const DOWEL_FIGURES: DowelRules = valuesOf(DOWEL_RULES);
+
 /** The rules for tenons in force: the table's, or the maker's own where given. Lengths in mm. */
 export function tenonRules(own: Partial<TenonRules> = {}): TenonRules {
-  return { ...valuesOf(TENON_RULES), ...own };
+  return { ...TENON_FIGURES, ...own };
 }
 
 /** The rules for dowels in force: the table's, or the maker's own where given. Lengths in mm. */
 export function dowelRules(own: Partial<DowelRules> = {}): DowelRules {
-  return { ...valuesOf(DOWEL_RULES), ...own };
+  return { ...DOWEL_FIGURES, ...own };
 }
 
 function valuesOf<T extends Readonly<Record<string, Figure>>>(

@@ -57,6 +57,7 @@ function straightBehind(hole: DrilledHole, { from, to, tag }: Line): Wall | unde
   return beyond > 0 && share >= 0 && share <= 1 ? { wood: beyond - depth / 2, at, on: tag.id } : undefined;
 }
 
+/** All round the hole, one ray after the other in the order in which they might come out, until none is left that could do so sooner. */
 function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
   const { along, radius, depth } = hole;
   const [u, v] = squareTo(along);
@@ -67,13 +68,42 @@ function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
       return add3(centre, add3(scale3(u, radius * Math.cos(turn)), scale3(v, radius * Math.sin(turn))));
     }),
   ]);
-  return starts.flatMap((start) => {
-    const ray = line(start, add3(start, scale3(along, REACH)), TAG);
-    const first = firstMet(ray, edges);
-    if (first === undefined) return [];
+  const run = Math.hypot(along.x, along.y);
+  const way = { x: along.x / run, y: along.y / run };
+  const soonest = starts.map((start) => Math.min(...edges.map((edge) => soonestOn(edge, start, way))) / run);
+  let least: Wall | undefined;
+  for (;;) {
+    const next = soonest.reduce((best, far, at) => (far < soonest[best]! ? at : best), 0);
+    const far = soonest[next]!;
+    if (far === Infinity || (least !== undefined && far - depth / 2 >= least.wood)) break;
+    soonest[next] = Infinity;
+    const start = starts[next]!;
+    const first = firstMet(line(start, add3(start, scale3(along, REACH)), TAG), edges);
+    if (first === undefined) continue;
     const beyond = first.t * REACH;
-    return [{ wood: beyond - depth / 2, at: add3(start, scale3(along, beyond)), on: first.edge.tag.id }];
-  });
+    const wood = beyond - depth / 2;
+    if (least === undefined || wood < least.wood)
+      least = { wood, at: add3(start, scale3(along, beyond)), on: first.edge.tag.id };
+  }
+  return least === undefined ? [] : [least];
+}
+
+/** How far along a ray (mm in the plane) an edge is met at the soonest, if at all: where the ray meets its line or circle. */
+function soonestOn(edge: Edge, { x, y }: Vec, way: Vec): number {
+  if (edge.kind === 'line') {
+    const [dx, dy] = [edge.to.x - edge.from.x, edge.to.y - edge.from.y];
+    const approach = way.x * dy - way.y * dx;
+    const far = ((edge.from.x - x) * dy - (edge.from.y - y) * dx) / approach;
+    if (Math.abs(approach) < FLATTEST) return 0;
+    return far < -POSITION_TOLERANCE ? Infinity : far;
+  }
+  const [cx, cy] = [edge.centre.x - x, edge.centre.y - y];
+  const off = way.x * cy - way.y * cx;
+  if (Math.abs(off) > edge.radius + POSITION_TOLERANCE) return Infinity;
+  const half = Math.sqrt(Math.max(0, edge.radius * edge.radius - off * off));
+  const middle = way.x * cx + way.y * cy;
+  if (middle + half < -POSITION_TOLERANCE) return Infinity;
+  return middle > half ? middle - half : middle + half;
 }
 
 /**

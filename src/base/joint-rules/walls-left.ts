@@ -1,6 +1,7 @@
 import {
   add3,
   dot3,
+  type Edge,
   heightOver,
   nearestOnEdge,
   type Plane3,
@@ -10,7 +11,7 @@ import {
 import type { DrilledPart, Wall, WallsLeft } from './api.ts';
 import { type DrilledHole, farthestOfBottom, farthestOfHole } from './drilled-hole.ts';
 import { bottomToOutline, FLATTEST } from './walls-behind.ts';
-import { shadowOfHole, sideToOutline, surelyBeside } from './walls-to-outline.ts';
+import { shadowOfHole, sideToOutline, straightTo, surelyBeside } from './walls-to-outline.ts';
 
 /**
  * Least wood that a hole leaves in a part, all round and at its bottom. The surface on which its mouth lies does not count: any that the
@@ -26,13 +27,18 @@ export function wallsLeft(hole: DrilledHole, part: DrilledPart): WallsLeft {
     .flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges))
     .filter((edge) => nearestOnEdge(edge, hole.at).distance > RESIDUE_TOLERANCE);
   let around = leastWall(planes.map(({ name, plane }) => sideToPlane(hole, name, plane)));
-  if (edges.length > 0) {
-    const shadow = shadowOfHole(hole);
-    for (const edge of edges) {
-      if (around !== undefined && surelyBeside(shadow, edge) >= Math.max(0, around.wood)) continue;
-      const wall = sideToOutline(shadow, edge, part.outline);
-      if (around === undefined || wall.wood < around.wood) around = wall;
-    }
+  const rest: Edge[] = [];
+  for (const edge of edges) {
+    const wall = straightTo(hole, edge);
+    if (wall === undefined) rest.push(edge);
+    else if (around === undefined || wall.wood < around.wood) around = wall;
+  }
+  // Arcs and edges that the hole crosses or looks at past their ends are asked last: most lie farther than what is found by then.
+  const shadow = shadowOfHole(hole);
+  for (const edge of rest) {
+    if (around !== undefined && surelyBeside(shadow, edge) >= Math.max(0, around.wood)) continue;
+    const wall = sideToOutline(shadow, edge, part.outline);
+    if (around === undefined || wall.wood < around.wood) around = wall;
   }
   if (around === undefined) throw new RangeError('a hole needs a surface that it does not begin on');
   const flat = leastWall(planes.flatMap(({ name, plane }) => bottomToPlane(hole, name, plane)));

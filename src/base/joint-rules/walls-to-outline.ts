@@ -4,7 +4,6 @@ import {
   distance,
   type Edge,
   intersectEdges,
-  type Line,
   line,
   locate,
   nearestOnEdge,
@@ -16,7 +15,7 @@ import {
   type Vec3,
 } from '../../geometry/index.ts';
 import type { Wall } from './api.ts';
-import { type DrilledHole, farthestOfHole } from './drilled-hole.ts';
+import { type DrilledHole, farthestOfHole, supportOfHole } from './drilled-hole.ts';
 
 const TAG = { id: 'hole', role: 'joint' } as const;
 const CORNERS = 360;
@@ -32,8 +31,9 @@ function shadowOf(hole: DrilledHole): readonly Vec3[] {
     for (const aside of x === 0 && y === 0 ? [] : [-ANGLE_TOLERANCE, ANGLE_TOLERANCE])
       turns.push(wholeTurn(Math.atan2(x, -y) + aside), wholeTurn(Math.atan2(-x, y) + aside));
   const corners: Vec3[] = [];
+  const farthest = supportOfHole(hole);
   for (const turn of turns.sort((a, b) => a - b)) {
-    const p = farthestOfHole(hole, { x: Math.cos(turn), y: Math.sin(turn), z: 0 });
+    const p = farthest({ x: Math.cos(turn), y: Math.sin(turn), z: 0 });
     const last = corners.at(-1);
     if (last === undefined || p.x !== last.x || p.y !== last.y) corners.push(p);
   }
@@ -67,20 +67,24 @@ export function shadowOfHole(hole: DrilledHole): Shadow {
 export const surelyBeside = ({ middle, reach }: Shadow, edge: Edge): number =>
   nearestOnEdge(edge, middle).distance - reach - POSITION_TOLERANCE;
 
-/** Least wood between a hole and one edge of the outline, square to the part's sides. */
+/** Least wood between a hole and one edge of the outline that straightTo knows nothing of, square to the part's sides. */
 export function sideToOutline(shadow: Shadow, edge: Edge, outline: readonly Region[]): Wall {
-  const straight = edge.kind === 'line' ? straightTo(shadow.hole, edge) : undefined;
-  if (straight !== undefined) return straight;
   const corners = shadow.corners();
   const sides = corners.map((from, i) => line(from, corners[(i + 1) % corners.length]!, TAG));
+  const offs = corners.map((corner) => offCarrier(edge, corner));
+  // The farther a side's end lies from the edge's line or circle, the longer it must be to reach that.
+  const mayReach = ({ from, to }: Edge, i: number): boolean =>
+    Math.min(offs[i]!, offs[(i + 1) % offs.length]!) <= distance(from, to) + POSITION_TOLERANCE;
   const crosses =
-    surelyBeside(shadow, edge) <= 0 && sides.some((side) => intersectEdges(side, edge).kind !== 'none');
+    surelyBeside(shadow, edge) <= 0 &&
+    sides.some((side, i) => mayReach(side, i) && intersectEdges(side, edge).kind !== 'none');
   if (crosses) return breakThrough(corners, edge, outline);
   let least: { readonly wood: number; readonly on: Vec; readonly z: number } | undefined;
   const offer = (wood: number, on: Vec, z: number): void => {
     if (least === undefined || wood < least.wood) least = { wood, on, z };
   };
-  for (const corner of corners) {
+  for (const [i, corner] of corners.entries()) {
+    if (least !== undefined && offs[i]! > least.wood) continue;
     const near = nearestOnEdge(edge, corner);
     offer(near.distance, near.point, corner.z);
   }
@@ -95,8 +99,10 @@ export function sideToOutline(shadow: Shadow, edge: Edge, outline: readonly Regi
   return { wood, at: { ...on, z }, on: edge.tag.id };
 }
 
-/** Where all of the hole lies on the wood's side of a straight edge and looks at it square: most often. */
-function straightTo(hole: DrilledHole, { from, to, tag }: Line): Wall | undefined {
+/** The same where all of the hole lies on the wood's side of a straight edge and looks at it square: most often. */
+export function straightTo(hole: DrilledHole, edge: Edge): Wall | undefined {
+  if (edge.kind === 'arc') return undefined;
+  const { from, to, tag } = edge;
   const long = distance(from, to);
   const [x, y] = [(to.x - from.x) / long, (to.y - from.y) / long];
   const { z, ...nearest } = farthestOfHole(hole, { x: y, y: -x, z: 0 });
@@ -105,6 +111,14 @@ function straightTo(hole: DrilledHole, { from, to, tag }: Line): Wall | undefine
   const share = (x * dx + y * dy) / long;
   if (!(wood > POSITION_TOLERANCE && share >= 0 && share <= 1)) return undefined;
   return { wood, at: { x: nearest.x + wood * y, y: nearest.y - wood * x, z }, on: tag.id };
+}
+
+/** How far a point lies from an edge's line or circle, mm: never farther than from the edge itself. */
+function offCarrier(edge: Edge, { x, y }: Vec): number {
+  if (edge.kind === 'arc') return Math.abs(Math.hypot(x - edge.centre.x, y - edge.centre.y) - edge.radius);
+  const { from, to } = edge;
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  return Math.abs(dx * (y - from.y) - dy * (x - from.x)) / Math.hypot(dx, dy);
 }
 
 function zAlong(corners: readonly Vec3[], i: number, t: number): number {

@@ -1,7 +1,7 @@
 import { dot3, type Edge, pointToWorld, subtract3, type Vec3 } from '../../geometry/index.ts';
 import type { SolidPart } from '../contact/api.ts';
 import type { Bore } from './api.ts';
-import { type Exit, woodAlong } from './wood-behind.ts';
+import { type Exit, exitsAlong } from './wood-behind.ts';
 
 /** mm on either side of a corner of the outline at which its two edges are met. */
 const ASIDE = 1e-4;
@@ -20,10 +20,10 @@ export function exitOfBore(part: SolidPart, { own, length, width }: Bore): Exit 
     .map((p) => dot3(subtract3({ ...p, z: own.origin.z }, own.origin), own.x))
     .flatMap((s) => [s - ASIDE, s + ASIDE])
     .filter((s) => Math.abs(s) <= half);
-  const even = Array.from({ length: STEPS + 1 }, (_, k) => half * ((2 * k) / STEPS - 1));
+  const even = half === 0 ? [0] : Array.from({ length: STEPS + 1 }, (_, k) => half * ((2 * k) / STEPS - 1));
   return [...even, ...looking]
     .flatMap((x) => [-width / 2, 0, width / 2].map((y) => pointToWorld(own, { x, y, z: 0 })))
-    .map((p) => woodAlong(part, p, own.z))
+    .map(exitsAlong(part, own.z))
     .reduce((first, each) => (each.reach < first.reach ? each : first));
 }
 

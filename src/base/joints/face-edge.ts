@@ -1,3 +1,4 @@
+import { keptFor, once } from '../../core/index.ts';
 import { boundsOfRegions, distance, type Line, POSITION_TOLERANCE, type Vec } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
 
@@ -17,10 +18,19 @@ const ALONG = Math.cos(Math.PI / 6);
  * The longest straight edge along a face of a part as cut, of equally long ones the first by name; otherwise the long side of its blank at its left,
  * for a right hand at its right.
  */
-export function faceEdgeOf(
-  { face, back, silhouette, hand }: Pick<PlacedPart, 'face' | 'back' | 'silhouette' | 'hand'>,
-  side: 'face' | 'back',
-): FaceEdge {
+export function faceEdgeOf(part: Outlined, side: 'face' | 'back'): FaceEdge {
+  const edges = faceEdges(part);
+  return side === 'face' ? edges.face() : edges.back();
+}
+
+type Outlined = Pick<PlacedPart, 'face' | 'back' | 'silhouette' | 'hand'>;
+
+const faceEdges = keptFor((part: Outlined) => ({
+  face: once(() => findFaceEdge(part, 'face')),
+  back: once(() => findFaceEdge(part, 'back')),
+}));
+
+function findFaceEdge({ face, back, silhouette, hand }: Outlined, side: 'face' | 'back'): FaceEdge {
   const box = boundsOfRegions(silhouette);
   const length = box.maxY - box.minY;
   const straight = (side === 'face' ? face : back)

@@ -4,7 +4,7 @@ import type { PlacedPart, StandingBase } from '../api.ts';
 import { surelyApart } from '../contact/apart.ts';
 import type { PartFace } from '../contact/api.ts';
 import { contactsBetween } from '../contact/contacts-between.ts';
-import { facesOf } from '../contact/faces-of.ts';
+import { facesOf, possibleFaces } from '../contact/faces-of.ts';
 import { withoutPockets } from '../contact/without-pockets.ts';
 import { type Stance, stancesOf, standAlike } from './alike-pairs.ts';
 import type { BaseJoints, Joint, Pocket } from './api.ts';
@@ -36,11 +36,13 @@ export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJo
   const faces = remembered((part: PlacedPart) =>
     withoutPockets(facesOf(part), part.drawn.thickness, pocketsOf(part.id)),
   );
+  // What cuts have left nothing of touches nothing: asked for contacts alone, such a face need not be known.
+  const touching: Faces = (part) => (pocketsOf(part.id).length > 0 ? faces(part) : possibleFaces(part));
   const stanceOf = stancesOf(base.parts, pocketsOf);
   const join = (sketch: JointSketch, own: Shop): JoinedPlaces =>
     halved.find((done) => done.sketch === sketch) ??
-    joinPlaces(base, sketch, joiner(sketch, own, faces, stanceOf));
-  const all = keptApart(
+    joinPlaces(base, sketch, joiner(sketch, own, touching, stanceOf));
+  const { all, meetings } = keptApart(
     base.joints.map((sketch) => join(sketch, shop)),
     (each) => meetingsOfJoints(base.parts, each, shop),
     (sketch, shorterThan) => join(sketch, withShorter(shop, shorterThan)),
@@ -51,7 +53,7 @@ export function joinBase(base: StandingBase, options: JointOptions = {}): BaseJo
       (finding) => ({ ...finding, joint: sketch.name }),
     ),
   );
-  return { joints, findings: eachOnce([...findings, ...meetingsOfJoints(base.parts, joints, shop)]) };
+  return { joints, findings: eachOnce([...findings, ...meetings]) };
 }
 
 type Faces = (part: PlacedPart) => readonly PartFace[];

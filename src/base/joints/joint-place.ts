@@ -3,7 +3,7 @@ import { grainAt } from '../../sketch/index.ts';
 import { frameInPart } from '../contact/frame-in-part.ts';
 import type { InsertPlace, JointPlace } from '../joint-rules/index.ts';
 import { fibresIn, type JointPair, type Side, sidesOf } from './joint-pair.ts';
-import { keyOfRegions, rounded } from './key-of-regions.ts';
+import { keyOfRegions } from './key-of-regions.ts';
 import type { Shop } from './shop.ts';
 import { woodBehind } from './wood-behind.ts';
 
@@ -11,9 +11,7 @@ import { woodBehind } from './wood-behind.ts';
 export interface PlaceAndBack {
   readonly place: JointPlace;
   /** Wood behind the middle of the contact alone, mm, in each part. */
-  readonly behindMiddle: JointPlace['behind'];
-  /** The same for all contacts that are alike or mirror images of each other, to a hundred-thousandth of a millimetre. */
-  readonly key: string;
+  readonly behindMiddle: () => JointPlace['behind'];
   readonly back: (place: InsertPlace) => InsertPlace;
 }
 
@@ -36,7 +34,7 @@ export function jointPlace(pair: JointPair, { pocketsOf }: Pick<Shop, 'pocketsOf
     const regions = contact.regions.map((region) => transformRegion(region, by));
     return { ...way, regions, key: keyOfRegions(regions) };
   });
-  const { x, y, regions, key } = turned.reduce((first, each) => (each.key < first.key ? each : first));
+  const { x, y, regions } = turned.reduce((first, each) => (each.key < first.key ? each : first));
   const flip = (p: Vec): Vec => ({ x: x * p.x, y: y * p.y });
   const behind = (shares?: readonly number[]): JointPlace['behind'] => [
     woodBehind(contact, a, pocketsOf(a.part.id), shares),
@@ -47,11 +45,9 @@ export function jointPlace(pair: JointPair, { pocketsOf }: Pick<Shop, 'pocketsOf
     behind: behind(),
     grain: [fibresOf(pair, a), fibresOf(pair, b)],
   };
-  const figures = [...place.behind, ...place.grain.flatMap((v) => [v.x, v.y, v.z].map(Math.abs))];
   return {
     place,
-    behindMiddle: behind([0]),
-    key: `${key} ${figures.map(rounded).join(' ')}`,
+    behindMiddle: () => behind([0]),
     back: ({ from, to, radius }) => ({ from: flip(from), to: flip(to), radius }),
   };
 }

@@ -14,4 +14,4 @@ export function keyOfRegions(regions: readonly Region[]): string {
 }
 
 /** Hundred-thousandths of a millimetre; never a negative zero. */
-export const rounded = (value: number): number => Math.round(value * 1e5) + 0;
+const rounded = (value: number): number => Math.round(value * 1e5) + 0;

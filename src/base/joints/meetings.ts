@@ -1,7 +1,7 @@
 import type { Finding } from '../../core/index.ts';
-import { length3, RESIDUE_TOLERANCE, subtract3 } from '../../geometry/index.ts';
+import { RESIDUE_TOLERANCE } from '../../geometry/index.ts';
 import type { PlacedPart } from '../api.ts';
-import { holeDistance } from '../joint-rules/index.ts';
+import { holeDistance, surelyLeave } from '../joint-rules/index.ts';
 import type { Bore, Joint } from './api.ts';
 import { holeOfBore } from './hole-of-bore.ts';
 import type { Shop } from './shop.ts';
@@ -16,7 +16,10 @@ export function meetingsOfJoints(
   shop: Shop,
 ): readonly Finding[] {
   return parts.flatMap((part) => {
-    const bores = joints.map((joint) => ({ joint, bores: boresIn(joint, part.id) }));
+    const bores = joints.flatMap((joint) => {
+      const own = boresIn(joint, part.id);
+      return own.length === 0 ? [] : [{ joint, bores: own }];
+    });
     return bores.flatMap(({ joint, bores: own }, at) =>
       bores.slice(at + 1).flatMap(({ joint: other, bores: others }) => {
         const found = nearestPair(own, others, shop.tenonRules.wall);
@@ -43,17 +46,15 @@ function nearestPair(own: readonly Bore[], others: readonly Bore[], limit: numbe
   let best: Meeting | undefined;
   for (const a of own) {
     for (const b of others) {
-      if (apartByFar(a, b, limit)) continue;
-      const { distance } = holeDistance(holeOfBore(a), holeOfBore(b));
+      const [hole, other] = [holeOfBore(a), holeOfBore(b)];
+      if (surelyLeave(hole, other, limit - RESIDUE_TOLERANCE)) continue;
+      const { distance } = holeDistance(hole, other);
       if (distance < limit - RESIDUE_TOLERANCE && distance < (best?.distance ?? Infinity))
         best = { a, b, distance };
     }
   }
   return best;
 }
-
-const apartByFar = (a: Bore, b: Bore, limit: number): boolean =>
-  length3(subtract3(a.own.origin, b.own.origin)) > a.depth + b.depth + (a.length + b.length) / 2 + limit;
 
 function said(
   part: PlacedPart,

@@ -7,13 +7,7 @@ import {
   type WoodScrew,
 } from '../../materials/index.ts';
 import { formatLength, type LengthStyle } from '../../measure/index.ts';
-import {
-  type DowelRules,
-  dowelRules,
-  type JointOutcome,
-  type TenonRules,
-  tenonRules,
-} from '../joint-rules/index.ts';
+import { type DowelRules, dowelRules, type TenonRules, tenonRules } from '../joint-rules/index.ts';
 import type { Pocket } from './api.ts';
 import { type AskWalls, rememberedWalls } from './walls-of-bore.ts';
 
@@ -42,8 +36,6 @@ export interface Shop {
   readonly cutter: number;
   readonly say: (mm: number) => string;
   readonly walls: AskWalls;
-  /** A layout made before under the same key, or a new one. */
-  readonly laidOut: (key: string, make: () => JointOutcome) => JointOutcome;
   /** What halved joints take out of a part. */
   readonly pocketsOf: (part: string) => readonly Pocket[];
 }
@@ -65,7 +57,6 @@ export function shopOf(options: JointOptions, pocketsOf: Shop['pocketsOf'] = () 
     screw,
     cutter: options.cutter ?? USUAL_CUTTER,
     walls: rememberedWalls(pocketsOf),
-    laidOut: rememberedLayouts(),
     pocketsOf,
     say: (mm) => formatLength(mm, options.lengths ?? MILLIMETRES),
   };
@@ -78,15 +69,5 @@ export function withShorter(shop: Shop, than: number): Shop {
     ...shop,
     looseTenons: shop.looseTenons.filter(isShorter),
     dowels: shop.dowels.filter(isShorter),
-    laidOut: rememberedLayouts(),
-  };
-}
-
-function rememberedLayouts(): Shop['laidOut'] {
-  const known = new Map<string, JointOutcome>();
-  return (key, make) => {
-    const found = known.get(key) ?? make();
-    known.set(key, found);
-    return found;
   };
 }

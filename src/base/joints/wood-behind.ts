@@ -34,13 +34,12 @@ export function woodBehind(
 ): number {
   const box = boundsOfRegions(regions);
   const along = directionToFrame(part.frame, scale3(frame.z, into));
+  const exitFrom = exitsAlong(part, along);
   const reaches = shares
     .map((share) => (share * (box.maxX - box.minX)) / 2)
     .filter((x) => locate(regions, { x, y: 0 }) !== 'outside')
     .map((x) => pointToFrame(part.frame, pointToWorld(frame, { x, y: 0, z: 0 })))
-    .map((p) =>
-      Math.min(woodAlong(part, p, along).reach, isAcross(along) ? woodToPocket(p, along, pockets) : Infinity),
-    );
+    .map((p) => Math.min(exitFrom(p).reach, isAcross(along) ? woodToPocket(p, along, pockets) : Infinity));
   return Math.min(...reaches);
 }
 
@@ -56,42 +55,52 @@ export interface Exit {
 
 const NOWHERE: Exit = { reach: Infinity, on: '' };
 
-/** Where a line from a point of the surface first comes out of a part, point and direction in the part's own frame. */
-export function woodAlong({ drawn, cuts }: SolidPart, p: Vec3, along: Vec3): Exit {
+/**
+ * Asks where lines of one direction first come out of a part, each from a point of its surface; point and direction in the part's own frame.
+ * What does not depend on the point is reckoned once.
+ */
+export function exitsAlong({ drawn, cuts }: SolidPart, along: Vec3): (p: Vec3) => Exit {
   const planes = [
     { name: 'face', plane: { normal: { x: 0, y: 0, z: 1 }, offset: 0 } },
     { name: 'back', plane: { normal: { x: 0, y: 0, z: -1 }, offset: drawn.thickness } },
     ...cuts,
-  ];
-  const flat = planes.flatMap(({ name, plane }): readonly Exit[] => {
+  ].flatMap(({ name, plane }) => {
     const speed = dot3(plane.normal, along);
-    const depth = -heightOver(plane, p);
-    return speed > 1e-9 && depth > RESIDUE_TOLERANCE ? [{ reach: depth / speed, on: name }] : [];
+    return speed > 1e-9 ? [{ name, plane, speed }] : [];
   });
-  return [...flat, ...alongOutline(drawn.region, p, along)].reduce(
-    (first, each) => (each.reach < first.reach ? each : first),
-    NOWHERE,
-  );
+  const fromOutline = outlineAlong(drawn.region, along);
+  return (p) => {
+    let first = NOWHERE;
+    for (const { name, plane, speed } of planes) {
+      const depth = -heightOver(plane, p);
+      if (depth > RESIDUE_TOLERANCE && depth / speed < first.reach)
+        first = { reach: depth / speed, on: name };
+    }
+    return fromOutline(p, first);
+  };
 }
 
-function alongOutline(region: Region, p: Vec3, along: Vec3): readonly Exit[] {
+/** The same for the outline, where it lies nearer than another exit. */
+function outlineAlong(region: Region, along: Vec3): (p: Vec3, other: Exit) => Exit {
   const run = Math.hypot(along.x, along.y);
-  if (run < 1e-9) return [];
+  if (run < 1e-9) return (_, other) => other;
   const { edges, reach } = outlineOf(region);
   const way = { x: along.x / run, y: along.y / run };
-  const end = { x: p.x + way.x * reach, y: p.y + way.y * reach };
-  const ray = line({ x: p.x, y: p.y }, end, { id: 'drilled', role: 'left' });
-  const exits: Exit[] = [];
-  for (const edge of edges) {
-    if (isBeside(edge, p, way)) continue;
-    const met = intersectEdges(ray, edge);
-    if (met.kind !== 'points') continue;
-    for (const { onA } of met.points) {
-      const far = onA * reach;
-      if (far > RESIDUE_TOLERANCE) exits.push({ reach: far / run, on: edge.tag.id });
+  return (p, other) => {
+    let first = other;
+    const end = { x: p.x + way.x * reach, y: p.y + way.y * reach };
+    const ray = line({ x: p.x, y: p.y }, end, { id: 'drilled', role: 'left' });
+    for (const edge of edges) {
+      if (isBeside(edge, p, way) || !isAhead(edge, p, way, first.reach * run)) continue;
+      const met = intersectEdges(ray, edge);
+      if (met.kind !== 'points') continue;
+      for (const { onA } of met.points) {
+        const far = onA * reach;
+        if (far > RESIDUE_TOLERANCE && far / run < first.reach) first = { reach: far / run, on: edge.tag.id };
+      }
     }
-  }
-  return exits;
+    return first;
+  };
 }
 
 /** The edges of an outline, and mm that lead out of it from anywhere near. */
@@ -107,4 +116,14 @@ function isBeside(edge: Edge, p: Vec, way: Vec): boolean {
   if (edge.kind === 'arc') return Math.abs(off(edge.centre)) > edge.radius + CONTACT_TOLERANCE;
   const [from, to] = [off(edge.from), off(edge.to)];
   return Math.min(from, to) > CONTACT_TOLERANCE || Math.max(from, to) < -CONTACT_TOLERANCE;
+}
+
+/** Does an edge perhaps lie before a place on the line, and not behind where it begins? */
+function isAhead(edge: Edge, p: Vec, way: Vec, most: number): boolean {
+  const along = (q: Vec): number => way.x * (q.x - p.x) + way.y * (q.y - p.y);
+  const [from, to] =
+    edge.kind === 'arc'
+      ? [along(edge.centre) - edge.radius, along(edge.centre) + edge.radius]
+      : [along(edge.from), along(edge.to)];
+  return Math.max(from, to) > 0 && Math.min(from, to) < most;
 }

@@ -5,9 +5,8 @@ import type { Shape } from './shape.ts';
 /** Pieces made from one pattern: its shape, the same turned over, and which of the two each piece is. */
 export interface MadeGroup {
   readonly shape: Shape;
-  readonly over: Shape;
-  readonly isAlikeBothWays: boolean;
-  readonly members: readonly {
+  readonly over: () => Shape;
+  readonly members: {
     readonly part: PlacedPart;
     readonly hand: 'left' | 'right';
     readonly match: Match;

@@ -1,3 +1,4 @@
+import { once } from '../../core/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
 import type { BaseJoints } from '../joints/api.ts';
 import type { MadeMember, MadePart } from './api.ts';
@@ -19,9 +20,7 @@ export function partsToMake(base: StandingBase, { joints }: Pick<BaseJoints, 'jo
   for (const part of base.parts) {
     const work = sides.filter((side) => side.part === part.id).flatMap((side) => side.work);
     const shape = shapeOf(part, work);
-    const at = groups.findIndex((group) => joinsGroup(group, part, shape) !== undefined);
-    if (at < 0) groups.push(newGroup(part, shape));
-    else groups[at] = joinsGroup(groups[at]!, part, shape)!;
+    if (!groups.some((group) => joinsGroup(group, part, shape))) groups.push(newGroup(part, shape));
   }
   const names = nameGroups(groups);
   return groups.map((group, at) => madePart(group, names[at]!));
@@ -29,20 +28,22 @@ export function partsToMake(base: StandingBase, { joints }: Pick<BaseJoints, 'jo
 
 /** The pattern shows the hand that the form draws, also where the first piece met is of the other. */
 function newGroup(part: PlacedPart, shape: Shape): MadeGroup {
-  const mirrored = mirrorShape(shape);
-  const [own, over] = part.hand === 'left' ? [shape, mirrored] : [mirrored, shape];
-  const isAlikeBothWays = sameShape(over, own) !== undefined;
-  const group = { shape: own, over, isAlikeBothWays, members: [] };
-  return joinsGroup(group, part, shape)!;
+  if (part.hand === 'left') {
+    const first = { part, hand: 'left', match: { turned: false } } as const;
+    return { shape, over: once(() => mirrorShape(shape)), members: [first] };
+  }
+  const group = { shape: mirrorShape(shape), over: () => shape, members: [] };
+  joinsGroup(group, part, shape);
+  return group;
 }
 
-/** The group with one member more; nothing where the piece is another. */
-function joinsGroup(group: MadeGroup, part: PlacedPart, shape: Shape): MadeGroup | undefined {
+/** Adds a piece to a group; false where it is another. */
+function joinsGroup(group: MadeGroup, part: PlacedPart, shape: Shape): boolean {
   const asDrawn = sameShape(shape, group.shape);
-  const match = asDrawn ?? sameShape(shape, group.over);
-  if (match === undefined) return undefined;
-  const hand = asDrawn === undefined ? 'right' : 'left';
-  return { ...group, members: [...group.members, { part, hand, match }] };
+  const match = asDrawn ?? sameShape(shape, group.over());
+  if (match === undefined) return false;
+  group.members.push({ part, hand: asDrawn === undefined ? 'right' : 'left', match });
+  return true;
 }
 
 function madePart(

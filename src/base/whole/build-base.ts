@@ -12,12 +12,10 @@ import { joinBase } from '../joints/join-base.ts';
 import type { KeptBase } from '../kept/keep-cut-parts.ts';
 import type { MadePart } from '../made/api.ts';
 import { partsToMake } from '../made/parts-to-make.ts';
-import type { SolidKernel } from '../solids/index.ts';
 import { type CutListLine, cutList, type RoughAllowance } from './cut-list.ts';
 import { cutsOfPart, type PartCut } from './cuts-of-part.ts';
 import { type ErrorsOfBase, errorsOfBase } from './errors-of-base.ts';
 import type { StandingUp } from './standing.ts';
-import { standingUp } from './standing-up.ts';
 
 /** What a base is made of and with. */
 export interface BuildOptions {
@@ -31,8 +29,6 @@ export interface BuildOptions {
   readonly cutter: number;
   readonly allowance: RoughAllowance;
   readonly lengths: LengthStyle;
-  /** Without it nothing is said of weight, of parts in each other's way, or of how the base stands. */
-  readonly solids?: SolidKernel;
 }
 
 /** Everything that follows from a base form: what is made, how it is cut, joined and glued, and how it stands. */
@@ -102,45 +98,7 @@ export function buildBase({ base, findings: kept }: KeptBase, options: BuildOpti
       ...glueFindings(glue, joints.joints, lengths),
     ],
   };
-  return options.solids === undefined ? built : addStanding(built, options.solids, options);
-}
-
-/** The same base with how it weighs and stands, and what is to be said of that. */
-export function addStanding(
-  built: BuiltBase,
-  solids: SolidKernel,
-  { wood, woods, lengths }: Pick<BuildOptions, 'wood' | 'woods' | 'lengths'>,
-): BuiltBase {
-  const { base, joints } = built;
-  const standing = standingUp(solids, base, joints.joints, {
-    woodOf: (part) => woods[part.drawn.name] ?? wood,
-    topWood: wood,
-    lengths,
-  });
-  return {
-    base,
-    joints,
-    made: built.made,
-    get cuts() {
-      return built.cuts;
-    },
-    get order() {
-      return built.order;
-    },
-    get list() {
-      return built.list;
-    },
-    glue: built.glue,
-    get cauls() {
-      return built.cauls;
-    },
-    get errors() {
-      return built.errors;
-    },
-    standing,
-    woodOf: built.woodOf,
-    findings: [...built.findings, ...standing.findings],
-  };
+  return built;
 }
 
 /** Every end cut with the setting that it wants: of the first way the saw can make it, and of the other hand as well. */
