@@ -1,11 +1,4 @@
-import {
-  addStanding,
-  type BuiltBase,
-  buildBase,
-  type KeptBase,
-  partForPattern,
-  type SolidKernel,
-} from '../base/index.ts';
+import { type BuiltBase, buildBase, type KeptBase, partForPattern, type Solids } from '../base/index.ts';
 import { type Finding, fail, ok, type Problem, type Result } from '../core/index.ts';
 import type { Tooling } from '../routing/index.ts';
 import { usualEndAllowance } from '../routing/index.ts';
@@ -70,10 +63,10 @@ export function partsOfDesign(
 }
 
 /** The same with how the base weighs and stands. */
-export function partsStanding(design: Design, made: PartsOfDesign, solids: SolidKernel): PartsOfDesign {
+export function partsStanding(design: Design, made: PartsOfDesign, solids: Solids): PartsOfDesign {
   const supplies = resolveBase(design);
   if (made.base === undefined || !supplies.ok) return made;
-  const base = addStanding(made.base, solids, { ...supplies.value, lengths: lengthStyleOf(design) });
+  const base = solids.stand(made.base, { ...supplies.value, lengths: lengthStyleOf(design) });
   return { parts: made.parts, base, findings: base.findings };
 }
 

@@ -1,4 +1,4 @@
-import { type BuiltBase, caulAsPart, type SolidKernel } from '../base/index.ts';
+import { type BuiltBase, caulAsPart, type Solids } from '../base/index.ts';
 import { checkHands } from '../checks/index.ts';
 import { type Finding, fail, ok, type Problem, type Result, type Severity } from '../core/index.ts';
 import type { LeafLabel } from '../drawing/index.ts';
@@ -24,7 +24,7 @@ export interface ComputeOptions {
   /** Kept by the caller from one computation to the next; without it everything is computed anew. */
   readonly memo?: Memo;
   /** Solids, loaded once by the caller: without them nothing is said of how a base weighs and stands. */
-  readonly solids?: SolidKernel;
+  readonly solids?: Solids;
   /** Told before each step that may take long. */
   readonly onStep?: (done: number, total: number, words: string) => void;
 }
@@ -144,7 +144,7 @@ function partsIn(
   design: Design,
   placed: PlacedDesign,
   tooling: Tooling,
-  solids: SolidKernel | undefined,
+  solids: Solids | undefined,
   memo: Memo,
 ): Result<PartsOfDesign> {
   // Parts alone are taken as they are drawn: nothing worth remembering.

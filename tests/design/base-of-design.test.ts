@@ -1,12 +1,12 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadSolids, type SolidKernel } from '../../src/base/index.ts';
+import { loadSolids, type Solids } from '../../src/base/index.ts';
 import { compute, type Design, type Memo } from '../../src/design/index.ts';
 import { resolveBase } from '../../src/design/resolve-base.ts';
 import { sampleDesign } from './sample-design.ts';
 
 const DEGREE = Math.PI / 180;
 
-let solids: SolidKernel;
+let solids: Solids;
 beforeAll(async () => {
   solids = await loadSolids();
 });

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadSolids, type SolidKernel } from '../../src/base/index.ts';
+import { loadSolids, type Solids } from '../../src/base/index.ts';
 import { applyFigure, compute, computeWithCures, type Design } from '../../src/design/index.ts';
 import { sampleDesign } from './sample-design.ts';
 
@@ -15,7 +15,7 @@ const stopsOf = (design: Design) => {
   return outcome.value.findings.filter(({ severity }) => severity === 'stop');
 };
 
-let solids: SolidKernel;
+let solids: Solids;
 beforeAll(async () => {
   solids = await loadSolids();
 });

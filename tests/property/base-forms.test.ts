@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type StandingBase, standBase } from '../../src/base/index.ts';
-import { findCollisions, loadSolids, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
+import { findCollisions, loadSolidKernel, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
 import { describeForm, evaluateForm, type Form } from '../../src/sketch/index.ts';
 import { BASE_FORMS, type Values } from '../forms/forms.ts';
 import { areaOfFace, bearing, extentOf, flatFacesOf, partsAt } from '../forms/standing-bases.ts';
@@ -12,7 +12,7 @@ const ONE_IN = 8;
 
 let kernel: SolidKernel;
 beforeAll(async () => {
-  kernel = await loadSolids();
+  kernel = await loadSolidKernel();
 });
 
 /** Any setting within the ranges of a form, each figure as likely as any other. */

@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadSolids, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
+import { loadSolids, type Solids } from '../../src/base/index.ts';
+import { withSolids } from '../../src/base/solids/index.ts';
 import type { FigureToSet, Result } from '../../src/core/index.ts';
 import { keyOfFinding, keyOfProblem } from '../../src/design/cures/key-of-finding.ts';
 import {
@@ -25,7 +26,7 @@ const MOST_CURES = 6;
 /** mm³: what two solids that touch may share for their rounded corners. */
 const TOUCH = 1;
 
-let solids: SolidKernel;
+let solids: Solids;
 beforeAll(async () => {
   solids = await loadSolids();
 });

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { joinBase } from '../../src/base/joints/join-base.ts';
 import { contactArea } from '../../src/base/solids/contact-area.ts';
-import { loadSolids, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
+import { loadSolidKernel, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
 import { silhouetteOf } from '../../src/base/solids/silhouette-of.ts';
 import { standBase } from '../../src/base/stand/stand-base.ts';
 import { CAMERAS } from '../../src/drawing/view/cameras.ts';
@@ -22,7 +22,7 @@ const FORMS = [
 
 let kernel: SolidKernel;
 beforeAll(async () => {
-  kernel = await loadSolids();
+  kernel = await loadSolidKernel();
 });
 
 function stood(name: string) {

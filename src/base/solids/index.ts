@@ -4,7 +4,7 @@ export { type Collision, findCollisions } from './find-collisions.ts';
 export { findMisses } from './find-misses.ts';
 export { floorContact } from './floor-contact.ts';
 export { leastGap } from './least-gap.ts';
-export { loadSolids } from './load-solids.ts';
+export { loadSolidKernel } from './load-solid-kernel.ts';
 export { lowestOver } from './lowest-over.ts';
 export { type MeasuredBase, massOfPart, measureSolids } from './measure-solids.ts';
 export { meshesOf, type PartMesh } from './meshes-of.ts';

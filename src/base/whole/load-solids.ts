@@ -1,4 +1,4 @@
-import { loadSolids as loadKernel, type SolidKernel } from '../solids/index.ts';
+import { loadSolidKernel, type SolidKernel } from '../solids/index.ts';
 import { addStanding, type StandingOptions } from './add-standing.ts';
 import type { BuiltBase } from './build-base.ts';
 
@@ -10,6 +10,6 @@ export interface Solids extends SolidKernel {
 
 /** Loads them once; in a browser `wasmUrl` says where their module is. */
 export async function loadSolids(wasmUrl?: string): Promise<Solids> {
-  const kernel = await loadKernel(wasmUrl);
+  const kernel = await loadSolidKernel(wasmUrl);
   return { ...kernel, stand: (built, options) => addStanding(built, kernel, options) };
 }

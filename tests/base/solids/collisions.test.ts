@@ -3,7 +3,7 @@ import {
   findCollisions,
   findMisses,
   leastGap,
-  loadSolids,
+  loadSolidKernel,
   type SolidKernel,
   withSolids,
 } from '../../../src/base/solids/index.ts';
@@ -22,7 +22,7 @@ import { placedBoard, placedBox, placedPart } from '../placed.ts';
 
 let kernel: SolidKernel;
 beforeAll(async () => {
-  kernel = await loadSolids();
+  kernel = await loadSolidKernel();
 });
 
 const TAG = { id: 'edge', role: 'routed' } as const;

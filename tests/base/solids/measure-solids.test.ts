@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import {
-  loadSolids,
+  loadSolidKernel,
   massOfPart,
   measureSolids,
   type SolidKernel,
@@ -20,7 +20,7 @@ import { placedBoard, placedBox, placedPart } from '../placed.ts';
 
 let kernel: SolidKernel;
 beforeAll(async () => {
-  kernel = await loadSolids();
+  kernel = await loadSolidKernel();
 });
 
 const TAG = { id: 'edge', role: 'routed' } as const;

@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadSolids, massOfPart, meshesOf, type SolidKernel } from '../../../src/base/solids/index.ts';
+import { loadSolidKernel, massOfPart, meshesOf, type SolidKernel } from '../../../src/base/solids/index.ts';
 import { planeThrough, vec3 } from '../../../src/geometry/index.ts';
 import { placedBoard, placedBox } from '../placed.ts';
 
 let kernel: SolidKernel;
 beforeAll(async () => {
-  kernel = await loadSolids();
+  kernel = await loadSolidKernel();
 });
 
 /** Volume inside triangles by the divergence theorem, and how often each side of one is run along. */

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { keepCutParts } from '../../../src/base/kept/keep-cut-parts.ts';
-import { loadSolids, type SolidKernel } from '../../../src/base/solids/index.ts';
+import { loadSolidKernel, type SolidKernel } from '../../../src/base/solids/index.ts';
 import { standBase } from '../../../src/base/stand/stand-base.ts';
+import { addStanding } from '../../../src/base/whole/add-standing.ts';
 import { type BuildOptions, type BuiltBase, buildBase } from '../../../src/base/whole/build-base.ts';
 import { placeBase } from '../../../src/base/whole/place-base.ts';
 import { woodCalled } from '../../../src/materials/index.ts';
@@ -40,7 +41,7 @@ function sketchOf(
 
 let solids: SolidKernel;
 beforeAll(async () => {
-  solids = await loadSolids();
+  solids = await loadSolidKernel();
 });
 
 function built(name: string, values = {}, options: Partial<BuildOptions> = {}): BuiltBase {
@@ -50,7 +51,8 @@ function built(name: string, values = {}, options: Partial<BuildOptions> = {}): 
 function builtOf(sketch: Sketch, options: Partial<BuildOptions> = {}): BuiltBase {
   const placed = placeBase(sketch, {}, OPTIONS.lengths);
   if (!placed.ok) throw new Error(placed.problems[0]!.message);
-  return buildBase(placed.value, { ...OPTIONS, solids, ...options });
+  const all = { ...OPTIONS, ...options };
+  return addStanding(buildBase(placed.value, all), solids, all);
 }
 
 describe.each(FORMS)('%s at its defaults', (name) => {

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type StandingBase, standBase } from '../../../src/base/index.ts';
 import { joinBase } from '../../../src/base/joints/join-base.ts';
-import { loadSolids, type SolidKernel } from '../../../src/base/solids/index.ts';
+import { loadSolidKernel, type SolidKernel } from '../../../src/base/solids/index.ts';
 import type { StandingUp } from '../../../src/base/whole/standing.ts';
 import { standingUp } from '../../../src/base/whole/standing-up.ts';
 import { vec, vec3 } from '../../../src/geometry/index.ts';
@@ -15,7 +15,7 @@ const PINE = woodCalled('eastern white pine')!;
 
 let kernel: SolidKernel;
 beforeAll(async () => {
-  kernel = await loadSolids();
+  kernel = await loadSolidKernel();
 });
 
 function standing(base: StandingBase, wood = OAK, topWood = OAK): StandingUp {

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { loadSolids, type SolidKernel } from '../../../src/base/index.ts';
+import { loadSolids, type Solids } from '../../../src/base/index.ts';
 import {
   type Computed,
   compute,
@@ -20,7 +20,7 @@ const MM_PER_INCH = 25.4;
 /** Of a board foot, 144 in³. */
 const MM3_PER_BOARD_FOOT = 144 * MM_PER_INCH ** 3;
 
-let solids: SolidKernel;
+let solids: Solids;
 beforeAll(async () => {
   solids = await loadSolids();
 });

@@ -1,5 +1,5 @@
 import wasmUrl from 'manifold-3d/manifold.wasm?url';
-import { loadSolids, type SolidKernel } from '../../../base/index.ts';
+import { loadSolids, type Solids } from '../../../base/index.ts';
 import { compute, type Design, lookAtDesign } from '../../../design/index.ts';
 import { answerTo } from '../answers/answer-to.ts';
 import { known } from '../known.ts';
@@ -10,7 +10,7 @@ interface Asked {
   readonly questions: readonly AskedQuestion[];
 }
 
-let solids: SolidKernel | undefined;
+let solids: Solids | undefined;
 
 /** Answers what hangs on weights and on how the base stands, by far the longest to reckon; nothing of a design that cannot be used. */
 export async function rest({ design, questions }: Asked): Promise<readonly ToldAnswer[]> {
