@@ -53,92 +53,114 @@ export function cornersOf(box: OrientedBox): readonly [Vec, Vec, Vec, Vec] {
   ];
 }
 
-export function growBox(box: OrientedBox, by: number): OrientedBox {
-  return { ...box, halfWidth: box.halfWidth + by, halfHeight: box.halfHeight + by };
+export function growBox({ centre, angle, halfWidth, halfHeight }: OrientedBox, by: number): OrientedBox {
+  return { centre, angle, halfWidth: halfWidth + by, halfHeight: halfHeight + by };
 }
 
 /** Smallest upright box round it. */
 export function uprightBounds(box: OrientedBox): Box {
-  const c = Math.abs(Math.cos(box.angle));
-  const s = Math.abs(Math.sin(box.angle));
-  const reachX = c * box.halfWidth + s * box.halfHeight;
-  const reachY = s * box.halfWidth + c * box.halfHeight;
-  const { x, y } = box.centre;
-  return { minX: x - reachX, minY: y - reachY, maxX: x + reachX, maxY: y + reachY };
+  const { centre, halfWidth, halfHeight, angle } = box;
+  const c = Math.abs(Math.cos(angle));
+  const s = Math.abs(Math.sin(angle));
+  const reachX = c * halfWidth + s * halfHeight;
+  const reachY = s * halfWidth + c * halfHeight;
+  return {
+    minX: centre.x - reachX,
+    minY: centre.y - reachY,
+    maxX: centre.x + reachX,
+    maxY: centre.y + reachY,
+  };
 }
 
-/** A box with the directions of its width and its height, which are asked for over and over. */
-export interface TurnedBox extends OrientedBox {
+/** A box without its place, with what is asked of it over and over: the directions of its sides, and how far it reaches. */
+export interface TurnedShape {
+  readonly halfWidth: number;
+  readonly halfHeight: number;
   readonly cos: number;
   readonly sin: number;
   readonly upX: number;
   readonly upY: number;
-  /** From its middle to a corner, mm. */
-  readonly reach: number;
+  /** From its middle to the upright lines round it, mm. */
+  readonly reachX: number;
+  readonly reachY: number;
 }
 
-export function turnedBox({ centre, halfWidth, halfHeight, angle }: OrientedBox): TurnedBox {
+export interface TurnedBox extends OrientedBox, TurnedShape {}
+
+export function turnedShape(halfWidth: number, halfHeight: number, angle: number): TurnedShape {
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
   return {
-    centre,
     halfWidth,
     halfHeight,
-    angle,
-    cos: Math.cos(angle),
-    sin: Math.sin(angle),
+    cos,
+    sin,
     upX: Math.cos(angle + Math.PI / 2),
     upY: Math.sin(angle + Math.PI / 2),
-    reach: Math.hypot(halfWidth, halfHeight),
+    reachX: Math.abs(cos) * halfWidth + Math.abs(sin) * halfHeight,
+    reachY: Math.abs(sin) * halfWidth + Math.abs(cos) * halfHeight,
   };
 }
 
-/** Do two boxes share more than a border? Tested on the four directions of their sides (separating axes). */
+export function turnedBox({ centre, halfWidth, halfHeight, angle }: OrientedBox): TurnedBox {
+  return { centre, angle, ...turnedShape(halfWidth, halfHeight, angle) };
+}
+
+/** Do two boxes share more than a border? */
 export const boxesOverlap = (a: OrientedBox, b: OrientedBox): boolean =>
   turnedOverlap(turnedBox(a), turnedBox(b));
 
-export function turnedOverlap(a: TurnedBox, b: TurnedBox): boolean {
-  const far = a.reach + b.reach;
+export const turnedOverlap = (a: TurnedBox, b: TurnedBox): boolean =>
+  shapesOverlap(a, b, b.centre.x - a.centre.x, b.centre.y - a.centre.y);
+
+/** The same of shapes, the second so far from the first; tested on the four directions of their sides (separating axes). */
+export function shapesOverlap(a: TurnedShape, b: TurnedShape, dx: number, dy: number): boolean {
   return (
-    Math.abs(b.centre.x - a.centre.x) < far &&
-    Math.abs(b.centre.y - a.centre.y) < far &&
-    !isApart(a, b, a.cos, a.sin) &&
-    !isApart(a, b, a.upX, a.upY) &&
-    !isApart(a, b, b.cos, b.sin) &&
-    !isApart(a, b, b.upX, b.upY)
+    Math.abs(dx) < a.reachX + b.reachX &&
+    Math.abs(dy) < a.reachY + b.reachY &&
+    !isApart(a, b, dx * a.cos + dy * a.sin, a.cos, a.sin) &&
+    !isApart(a, b, dx * a.upX + dy * a.upY, a.upX, a.upY) &&
+    !isApart(a, b, dx * b.cos + dy * b.sin, b.cos, b.sin) &&
+    !isApart(a, b, dx * b.upX + dy * b.upY, b.upX, b.upY)
   );
 }
 
-function isApart(a: TurnedBox, b: TurnedBox, x: number, y: number): boolean {
-  const apart = Math.abs((b.centre.x - a.centre.x) * x + (b.centre.y - a.centre.y) * y);
-  return apart >= reachAlong(a, x, y) + reachAlong(b, x, y);
+/** `apart`: how far their middles are apart in the direction x, y. */
+function isApart(a: TurnedShape, b: TurnedShape, apart: number, x: number, y: number): boolean {
+  return Math.abs(apart) >= reachAlong(a, x, y) + reachAlong(b, x, y);
 }
 
-function reachAlong({ halfWidth, halfHeight, cos, sin }: TurnedBox, x: number, y: number): number {
+function reachAlong({ halfWidth, halfHeight, cos, sin }: TurnedShape, x: number, y: number): number {
   return halfWidth * Math.abs(cos * x + sin * y) + halfHeight * Math.abs(cos * y - sin * x);
 }
 
 /** Does any of the straight piece from p to q lie inside the box? A mere touch of the border does not count. */
 export const segmentMeetsBox = (p: Vec, q: Vec, box: OrientedBox): boolean =>
-  segmentMeetsTurned(p, q, turnedBox(box));
+  pieceMeets(p.x - box.centre.x, p.y - box.centre.y, q.x - box.centre.x, q.y - box.centre.y, turnedBox(box));
 
-export function segmentMeetsTurned(
-  p: Vec,
-  q: Vec,
-  { centre, halfWidth, halfHeight, cos, sin }: TurnedBox,
-): boolean {
-  const [px, py, qx, qy] = [p.x - centre.x, p.y - centre.y, q.x - centre.x, q.y - centre.y];
-  const [ax, ay] = [cos * px + sin * py, cos * py - sin * px];
-  const [dx, dy] = [cos * qx + sin * qy - ax, cos * qy - sin * qx - ay];
-  let [from, to] = [0, 1];
-  if (dx === 0) {
-    if (Math.abs(ax) >= halfWidth) return false;
-  } else {
-    const [t1, t2] = [(-halfWidth - ax) / dx, (halfWidth - ax) / dx];
+/** The same of a piece whose ends are given from the middle of the box. */
+export function pieceMeets(px: number, py: number, qx: number, qy: number, shape: TurnedShape): boolean {
+  const { halfWidth, halfHeight, cos, sin } = shape;
+  const ax = cos * px + sin * py;
+  const bx = cos * qx + sin * qy;
+  if ((ax >= halfWidth && bx >= halfWidth) || (ax <= -halfWidth && bx <= -halfWidth)) return false;
+  const ay = cos * py - sin * px;
+  const by = cos * qy - sin * qx;
+  if ((ay >= halfHeight && by >= halfHeight) || (ay <= -halfHeight && by <= -halfHeight)) return false;
+  const dx = bx - ax;
+  const dy = by - ay;
+  let from = 0;
+  let to = 1;
+  if (dx !== 0) {
+    const t1 = (-halfWidth - ax) / dx;
+    const t2 = (halfWidth - ax) / dx;
     from = Math.max(from, Math.min(t1, t2));
     to = Math.min(to, Math.max(t1, t2));
     if (from >= to) return false;
   }
-  if (dy === 0) return Math.abs(ay) < halfHeight;
-  const [t1, t2] = [(-halfHeight - ay) / dy, (halfHeight - ay) / dy];
+  if (dy === 0) return true;
+  const t1 = (-halfHeight - ay) / dy;
+  const t2 = (halfHeight - ay) / dy;
   return Math.max(from, Math.min(t1, t2)) < Math.min(to, Math.max(t1, t2));
 }
 

@@ -4,7 +4,7 @@ import {
   distance,
   type Edge,
   locate,
-  nearestOnEdges,
+  POSITION_TOLERANCE,
   type Region,
   subtract,
   type Vec,
@@ -12,6 +12,7 @@ import {
 import { edgesOf } from '../layout/edges-of.ts';
 import { flattenEdge } from '../layout/flatten.ts';
 import { inFrame, toFrame } from '../layout/oriented-box.ts';
+import { createNearest } from './nearest-of-many.ts';
 
 /** A spot inside the outline where lettering may be tried. */
 export interface Spot {
@@ -21,8 +22,9 @@ export interface Spot {
   readonly across: number;
   /** Distance to the nearest edge, mm. */
   readonly clearance: number;
-  /** Direction of the nearest edge, rad. */
-  readonly edgeAngle: () => number;
+  /** The nearest edge, and the share of its length where it is nearest. */
+  readonly edge: Edge;
+  readonly t: number;
 }
 
 /** About how many spots cover one part: enough to find every place where a word fits. */
@@ -47,19 +49,32 @@ export function insideGrid(
   const rows = Math.min(MOST_ROWS, Math.ceil(height / pitch));
   // Never fewer than six places across, however long and thin the part.
   const columns = Math.max(6, Math.ceil(width / pitch));
+  const nearest = createNearest(edges);
+  // A measured place tells of those after it in its column too: up to the nearest edge all lie on the same side.
+  const sureUntil = new Float64Array(columns).fill(-Infinity);
+  const isInside = new Array<boolean>(columns).fill(false);
+  const guess = new Int32Array(columns);
   const spots: Spot[] = [];
   for (let row = 0; row < rows; row++) {
+    const along = frame.minX + ((row + 0.5) * height) / rows;
     for (let column = 0; column < columns; column++) {
-      const along = frame.minX + ((row + 0.5) * height) / rows;
+      const isSure = along < sureUntil[column]!;
+      if (isSure && !isInside[column]) continue;
       const across = frame.minY + ((column + 0.5) * width) / columns;
       const at = inFrame(line.from, angle, { x: along, y: across });
-      if (locate(regions, at) !== 'inside') continue;
-      const { index, t, distance: clearance } = nearestOnEdges(edges, at);
-      const edgeAngle = (): number => angleOf(directionAt(edges[index]!, t));
-      spots.push({ at, along, across, clearance, edgeAngle });
+      if (!isSure) isInside[column] = locate(regions, at) === 'inside';
+      const { index, t, distance: clearance } = nearest(at, guess[column]!);
+      sureUntil[column] = along + clearance - 2 * POSITION_TOLERANCE;
+      guess[column] = index;
+      if (isInside[column]) spots.push({ at, along, across, clearance, edge: edges[index]!, t });
     }
   }
   return spots;
+}
+
+/** Direction of the nearest edge, rad. */
+export function edgeAngle({ edge, t }: Spot): number {
+  return angleOf(directionAt(edge, t));
 }
 
 function boundsInFrame(

@@ -1,7 +1,7 @@
 import { type Edge, polar, type Vec } from '../../geometry/index.ts';
 import type { Mark, PathMark, TextMark } from '../api.ts';
 import { textMark } from '../layout/drawing.ts';
-import { inFrame, type OrientedBox } from '../layout/oriented-box.ts';
+import { inFrame } from '../layout/oriented-box.ts';
 import { openHead, polygon, step, stroke } from '../layout/strokes.ts';
 import { widthOfText } from '../lettering/metrics.ts';
 import { LETTER_HEIGHTS } from '../styles.ts';
@@ -157,6 +157,7 @@ function grainArrow(middle: Vec, direction: Vec, long: number): readonly PathMar
   return lines.map((edges) => ({ kind: 'path', role: 'grain', edges, closed: false }));
 }
 
-export function boxOfLabel(block: LabelBlock, middle: Vec, angle: number): OrientedBox {
-  return { centre: middle, halfWidth: block.width / 2, halfHeight: block.height / 2, angle };
+/** What all arrangements at one height have in common about their middle: room for the name alone, mm. */
+export function coreOfLabel(source: PatternSource, height: number): Pick<LabelBlock, 'width' | 'height'> {
+  return { width: widthOfText(nameLine(source), height, 'semibold'), height: height * ROW };
 }

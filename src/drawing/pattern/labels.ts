@@ -1,18 +1,9 @@
 import { angleOf, distance, type Vec } from '../../geometry/index.ts';
-import { grainAt } from '../../sketch/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
 import { edgesOf } from '../layout/edges-of.ts';
-import {
-  cornersOf,
-  growBox,
-  type OrientedBox,
-  toFrame,
-  turnedBox,
-  turnedOverlap,
-} from '../layout/oriented-box.ts';
-import { readable } from '../layout/strokes.ts';
+import { cornersOf, type OrientedBox, toFrame, turnedBox, turnedOverlap } from '../layout/oriented-box.ts';
 import type { Spot } from './inside-grid.ts';
-import { boxOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
+import { placeLabel, placingOf } from './place-label.ts';
 import type { PatternSource } from './source.ts';
 import type { CentreFrame } from './stations.ts';
 import { nameLine } from './words.ts';
@@ -21,8 +12,6 @@ import { nameLine } from './words.ts';
 const HEIGHTS = [7, 5, 3.5, 2.5, 1.8] as const;
 /** Labels stand no closer together than this, middle to middle, mm: at least one whole one on any sheet or offcut. */
 const SPACING = 96;
-/** White kept round a label, mm. */
-const AIR = 1;
 /** Lettering higher than this wants so much room on both sides, mm: on a narrow limb it shouts. */
 const MOST_FOR_NARROW = 5;
 const BROAD = 40;
@@ -32,6 +21,13 @@ export interface LabelRoom {
   readonly spots: readonly Spot[];
   readonly pitch: number;
   readonly patches: readonly OrientedBox[];
+}
+
+/** A place while labels are put: once one stands within SPACING of it, it is out of the question. */
+interface Candidate {
+  readonly spot: Spot;
+  readonly preference: number;
+  isOut: boolean;
 }
 
 /**
@@ -45,27 +41,30 @@ export function drawLabels(
   { spots, pitch, patches }: LabelRoom,
 ): readonly OrientedBox[] {
   const taken: OrientedBox[] = [];
-  const main = angleOf(frame.direction);
-  const ordered = spots
-    .map((spot) => ({ spot, preference: preference(spot, pitch) }))
-    .sort((a, b) => a.preference - b.preference)
-    .map(({ spot }) => spot);
-  const arrangementsAt = cachedArrangements(source);
+  const candidates = spots
+    .map((spot): Candidate => ({ spot, preference: preference(spot, pitch), isOut: false }))
+    .sort((a, b) => a.preference - b.preference);
+  const placing = placingOf(drawing, source, angleOf(frame.direction));
   const isClear = clearOf(patches);
+  const put = (box: OrientedBox): void => {
+    taken.push(box);
+    for (const candidate of candidates) candidate.isOut ||= isNear(candidate.spot.at, box.centre);
+  };
   // First beside patches of tape or whole on them; across their borders only where nothing else is left.
-  for (const isAllowed of patches.length === 0 ? [isClear] : [isClear, () => true]) {
-    for (const height of HEIGHTS) {
-      for (const spot of ordered) {
-        // A row of lettering needs at least this much clear of the edge on both sides.
-        if (spot.clearance < (height > MOST_FOR_NARROW ? BROAD : height * 0.7)) continue;
-        if (taken.some((box) => distance(box.centre, spot.at) < SPACING)) continue;
-        const at = { spot, angles: [() => main, spot.edgeAngle], isAllowed };
-        const placed = placeAt(drawing, at, (angle) =>
-          arrangementsAt(height, angle, grainAt(source.part, spot.at)),
-        );
-        if (placed !== undefined) taken.push(placed);
-      }
+  const acrossOnly: { readonly height: number; readonly candidate: Candidate }[] = [];
+  for (const height of HEIGHTS) {
+    // A row of lettering needs at least this much clear of the edge on both sides.
+    const least = height > MOST_FOR_NARROW ? BROAD : height * 0.7;
+    for (const candidate of candidates) {
+      if (candidate.isOut || candidate.spot.clearance < least) continue;
+      const placed = placeLabel(placing, candidate.spot, height, isClear);
+      if (placed === 'across a border') acrossOnly.push({ height, candidate });
+      else if (placed !== undefined) put(placed);
     }
+  }
+  for (const { height, candidate } of acrossOnly) {
+    const placed = candidate.isOut ? undefined : placeLabel(placing, candidate.spot, height, () => true);
+    if (placed !== undefined && placed !== 'across a border') put(placed);
   }
   if (taken.length === 0) letter(drawing, namesBeside(source));
   return taken;
@@ -77,7 +76,11 @@ function preference(spot: Spot, pitch: number): number {
   return Math.round(Math.abs(cell - 0.5) * 10) * 1000 - spot.clearance;
 }
 
-/** Does a border of a patch run through a box? */
+function isNear(p: Vec, q: Vec): boolean {
+  return Math.abs(p.x - q.x) < SPACING && Math.abs(p.y - q.y) < SPACING && distance(p, q) < SPACING;
+}
+
+/** Does no border of a patch run through a box? */
 function clearOf(patches: readonly OrientedBox[]): (box: OrientedBox) => boolean {
   const turned = patches.map(turnedBox);
   return (box) => {
@@ -91,55 +94,6 @@ function clearOf(patches: readonly OrientedBox[]): (box: OrientedBox) => boolean
 function isInBox(p: Vec, { centre, angle, halfWidth, halfHeight }: OrientedBox): boolean {
   const { x, y } = toFrame(centre, angle, p);
   return Math.abs(x) <= halfWidth && Math.abs(y) <= halfHeight;
-}
-
-function placeAt(
-  drawing: Drawing,
-  {
-    spot,
-    angles,
-    isAllowed,
-  }: {
-    readonly spot: Spot;
-    readonly angles: readonly (() => number)[];
-    readonly isAllowed: (box: OrientedBox) => boolean;
-  },
-  arrangementsAt: (angle: number) => readonly LabelBlock[],
-): OrientedBox | undefined {
-  for (const raw of angles) {
-    const angle = readable(raw());
-    for (const block of arrangementsAt(angle)) {
-      if (block.height / 2 > spot.clearance) continue;
-      const box = growBox(boxOfLabel(block, spot.at, angle), AIR);
-      if (!isAllowed(box) || !drawing.occupancy.isFree(box)) continue;
-      drawing.draw(block.draw(spot.at, angle));
-      drawing.occupancy.addBox(box);
-      return box;
-    }
-  }
-  return undefined;
-}
-
-/** Arrangements are the same for equal angles: made once each. */
-function cachedArrangements(
-  source: PatternSource,
-): (height: number, angle: number, grain: number) => readonly LabelBlock[] {
-  const made = new Map<number, Map<number, readonly LabelBlock[]>>();
-  return (height, angle, grain) => {
-    // One number for height and grain: heights are tenths of a millimetre, grain lies within a few turns.
-    const key = height * 1000 + grain;
-    let ofAngle = made.get(angle);
-    if (ofAngle === undefined) {
-      ofAngle = new Map();
-      made.set(angle, ofAngle);
-    }
-    let blocks = ofAngle.get(key);
-    if (blocks === undefined) {
-      blocks = labelArrangements(source, { height, angle, grain });
-      ofAngle.set(key, blocks);
-    }
-    return blocks;
-  };
 }
 
 function* namesBeside(source: PatternSource) {
