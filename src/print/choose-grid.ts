@@ -2,18 +2,14 @@ import { fail, ok, type Result } from '../core/index.ts';
 import type { Pattern } from '../drawing/index.ts';
 import type { Paper, SheetGrid } from './api.ts';
 import { type Content, contentOf, readsBetterTurned } from './grid/content.ts';
-import { fewestSheets, type Placing, type TurnSource } from './grid/fewest.ts';
+import { fewestSheets, type Placing } from './grid/fewest.ts';
 import { roughCount, type Tile } from './grid/forced.ts';
-import { turnerOf } from './grid/pieces.ts';
-import { isBetter, type Preference, preferredShift } from './grid/prefer.ts';
+import { type Preference, preferredShift, type Worth } from './grid/prefer.ts';
 import { keepOffAt } from './grid/score.ts';
-import { longestFirst, straightTurns } from './grid/straight-turns.ts';
+import { remembered, type TurnSource, turnSourceOf } from './grid/turn-source.ts';
 import { layOutPage, stepOf } from './page-layout.ts';
 import { MOST_SHEETS, tooManySheets } from './too-many-sheets.ts';
 
-/** Turns of the pattern that are searched: every half degree. A half turn needs the same sheets again. */
-const TURN_STEP = Math.PI / 360;
-const HALF_TURN = Math.PI;
 /** Turns looked at for seams that disturb nothing, after the upright and the straight ones: every fifteen degrees. */
 const COARSE = 30;
 
@@ -24,8 +20,7 @@ const SLANT_PRICE = 1.5;
 const SHIFTS_TRIED = [40, 16, 10];
 /** Fewer shifts are tried where there are many sheets to look at for each. */
 const SHEETS_TRIED = 800;
-/** So many of the longest lines are enough for most lower bounds. */
-const LONGEST = 80;
+const WORST: Worth = { disturbance: Infinity, offCentre: Infinity };
 
 type Orientation = SheetGrid['orientation'];
 
@@ -43,7 +38,6 @@ interface Candidate {
  */
 export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Result<SheetGrid> {
   const content = contentOf(pattern);
-  const source = sourceOf(content);
   const orientations: readonly Orientation[] =
     paper.orientation === 'fewest' ? ['portrait', 'landscape'] : [paper.orientation];
   let best: Candidate | undefined;
@@ -62,9 +56,10 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
   if (content.edges.length === 0) {
     return ok({ orientation: orientations[0]!, turn: 0, shift: { x: 0, y: 0 } });
   }
+  const source = turnSourceOf(content);
   const roughly = Math.min(...[...tiles.values()].map((tile) => roughCount(source.at(0), tile)));
   if (roughly > MOST_SHEETS) return fail(tooManySheets(paper, roughly));
-  const favourites = [0, Math.PI / 2, ...source.straight].map((turn) => source.turns.indexOf(turn));
+  const favourites = [...source.upright, ...source.straight];
   for (const [orientation, tile] of tiles) {
     const below = best === undefined ? Infinity : best.placing.cells.length;
     const placing = fewestSheets(source, tile, below, favourites);
@@ -74,77 +69,42 @@ export function chooseGrid(pattern: Pattern, paper: Paper, length?: number): Res
   return ok(preferredGrid(pattern, content, source, tiles, best));
 }
 
-/** Turns to search, and those among them that lay a straight side along the paper. */
-function sourceOf(content: Content): TurnSource & { readonly straight: readonly number[] } {
-  const straight = straightTurns(content);
-  const even = Array.from({ length: Math.round(HALF_TURN / TURN_STEP) }, (_, i) => i * TURN_STEP);
-  // A quarter turn must be the very number that favourites name.
-  even[even.length / 2] = Math.PI / 2;
-  const turns = [...new Set([...even, ...straight])].sort((a, b) => a - b);
-  return {
-    turns,
-    straight,
-    reach: content.reach,
-    at: remembered(turnerOf(content)),
-    someAt: remembered(turnerOf(longestOf(content))),
-  };
-}
-
-/** The longest lines stand for the outline; the many short ones are lettering, ticks and hatching. */
-function longestOf(content: Content): Content {
-  return { ...content, edges: longestFirst(content.edges).slice(0, LONGEST) };
-}
-
-function remembered<T>(compute: (turn: number) => T): (turn: number) => T {
-  const known = new Map<number, T>();
-  return (turn) => {
-    const found = known.get(turn) ?? compute(turn);
-    known.set(turn, found);
-    return found;
-  };
-}
-
 /** The most pleasing grid among those that need as few sheets as the best. */
 function preferredGrid(
   pattern: Pattern,
   content: Content,
-  source: ReturnType<typeof sourceOf>,
+  source: TurnSource,
   tiles: ReadonlyMap<Orientation, Tile>,
   best: Candidate,
 ): SheetGrid {
   const fewest = best.placing.cells.length;
   const found = source.turns[best.placing.turn]!;
   const classes: readonly (readonly number[])[] = [
-    [0, Math.PI / 2],
+    source.upright,
     source.straight,
-    [found, ...source.turns.filter((_, i) => i % COARSE === 0)],
+    [best.placing.turn, ...source.turns.map((_, i) => i).filter((i) => i % COARSE === 0)],
   ];
-  let chosen: { grid: SheetGrid; price: number; offCentre: number } | undefined;
+  const keepOff = remembered((turn: number) => keepOffAt(pattern, content, turn));
+  let chosen: { grid: SheetGrid; worth: Worth } | undefined;
   for (const [rank, turns] of classes.entries()) {
     const extraPrice = rank * SLANT_PRICE;
     // No turn of a later class can be worth more than it costs.
-    if (chosen !== undefined && chosen.price <= extraPrice) break;
-    for (const turn of turns) {
+    if (chosen !== undefined && chosen.worth.disturbance <= extraPrice) break;
+    for (const index of turns) {
       for (const [orientation, tile] of tiles) {
-        const extra = turn === found && orientation === best.orientation ? [best.placing.shiftY] : [];
-        const keepOff = keepOffAt(pattern, content, turn);
-        const option = preferredShift(source, turn, keepOff, tile, {
+        const isFound = index === best.placing.turn && orientation === best.orientation;
+        const { disturbance, offCentre } = chosen?.worth ?? WORST;
+        const option = preferredShift(source, index, keepOff, tile, {
           most: fewest,
-          extra,
+          extra: isFound ? [best.placing.shiftY] : [],
           tries: Math.min(SHIFTS_TRIED[rank]!, Math.ceil(SHEETS_TRIED / fewest)),
+          toBeat: { disturbance: disturbance - extraPrice, offCentre },
         });
         if (option === undefined) continue;
-        const price = option.disturbance + extraPrice;
-        if (
-          chosen === undefined ||
-          isBetter({ ...option, disturbance: price }, { ...chosen, disturbance: chosen.price })
-        ) {
-          chosen = {
-            grid: gridOf(orientation, turn, tile, option, content),
-            price,
-            offCentre: option.offCentre,
-          };
-        }
+        chosen = {
+          grid: gridOf(orientation, source.turns[index]!, tile, option, content),
+          worth: { disturbance: option.disturbance + extraPrice, offCentre: option.offCentre },
+        };
       }
     }
   }

@@ -132,8 +132,11 @@ export function neighboursOf({ column, row }: Cell): Cell[] {
   ];
 }
 
-function keyOf(cell: Cell): string {
-  return `${cell.column},${cell.row}`;
+/** Rows and columns lie well within this of 0: a pattern of more sheets is refused long before. */
+const MOST_AWAY = 2 ** 20;
+
+function keyOf({ column, row }: Cell): number {
+  return (column + MOST_AWAY) * 2 * MOST_AWAY + row + MOST_AWAY;
 }
 
 export function isSame(a: Cell, b: Cell): boolean {

@@ -1,7 +1,10 @@
-import type { Cell, Effort } from './cover.ts';
-import { type ForcedRange, forcedCounts, leastForced, type Tile, TOUCH } from './forced.ts';
+import type { Effort } from './cover.ts';
+import { forcedCounts, leastForced, type Tile } from './forced.ts';
 import { bandsAt, criticalShifts, sheetsAt } from './needs.ts';
-import { criticalHeights, type TurnedContent } from './pieces.ts';
+import type { TurnedContent } from './pieces.ts';
+import { type Bound, FINEST, isIn, LOOKS, type PlacedAtTurn, placeIn, runsBetween } from './placings.ts';
+import { leastToReachAt } from './reached.ts';
+import type { TurnSource } from './turn-source.ts';
 
 /**
  * The fewest sheets for a pattern, over every turn of a list and every shift of the grid.
@@ -14,37 +17,14 @@ import { criticalHeights, type TurnedContent } from './pieces.ts';
  * all spoken for. Where content ends exactly at a border only one shift may do: those are tried by name.
  */
 
-/** Intervals of shifts in y are halved down to this, mm. */
-const FINEST = 0.05;
 /** Boxes in which nothing moves by more than this, mm, are worth the closer look at overlaps. */
 const CLOSE = 8;
-/** How often every piece of content is looked at to find the spans of all rows. */
-const LOOKS = 4;
 /** Work allowed, in pieces, spans and choices looked at: keeps a hostile pattern in bounded time (a few seconds). */
 const MOST_WORK = 2e7;
 
-export interface Placing {
+export interface Placing extends PlacedAtTurn {
   /** Index into the list of turns. */
   readonly turn: number;
-  readonly shiftX: number;
-  readonly shiftY: number;
-  readonly cells: readonly Cell[];
-}
-
-export interface TurnSource {
-  /** Turns, rad, rising. */
-  readonly turns: readonly number[];
-  readonly reach: number;
-  /** The content at a turn, rad. */
-  readonly at: (turn: number) => TurnedContent;
-  /** Some of the content, so chosen that it alone often shows how many sheets are needed: a quicker lower bound. */
-  readonly someAt: (turn: number) => TurnedContent;
-}
-
-/** How many sheets may be used, and what the search has cost so far. */
-interface Bound {
-  readonly most: number;
-  readonly effort: Effort;
 }
 
 interface SearchBox {
@@ -71,6 +51,7 @@ export function fewestSheets(
   const all = { first: 0, last: source.turns.length - 1, low: 0, high: tile.stepY };
   open.push(all, ...favourites.map((turn) => ({ ...all, first: turn, last: turn })).reverse());
   for (let box = open.pop(); box !== undefined && effort.spent < MOST_WORK; box = open.pop()) {
+    if (isTooWide(source, tile, box, most)) continue;
     const { first, last, low, high } = box;
     const middleTurn = (source.turns[first]! + source.turns[last]!) / 2;
     const turnSlack = source.reach * (source.turns[last]! - middleTurn);
@@ -95,6 +76,16 @@ export function fewestSheets(
     open.push(...halves(box, turnSlack, shiftSlack));
   }
   return best;
+}
+
+/** Does the content reach over more sheets than that at every turn of a box? */
+function isTooWide({ extents }: TurnSource, tile: Tile, box: SearchBox, most: number): boolean {
+  const shiftY = (box.low + box.high) / 2;
+  const slack = (box.high - box.low) / 2;
+  for (let turn = box.first; turn <= box.last; turn++) {
+    if (leastToReachAt(extents[turn]!, tile, shiftY, slack) <= most) return false;
+  }
+  return true;
 }
 
 /**
@@ -136,92 +127,4 @@ function halves(box: SearchBox, turnSlack: number, shiftSlack: number): SearchBo
     { ...box, low: middle },
     { ...box, high: middle },
   ];
-}
-
-/** Tries one turn at the middle of an interval of shifts, and where it is narrow at the critical ones inside it. */
-function placeIn(
-  content: TurnedContent,
-  tile: Tile,
-  box: SearchBox,
-  { most, effort }: Bound,
-): Omit<Placing, 'turn'> | undefined {
-  const { low, high } = box;
-  const tries = [(low + high) / 2];
-  if (high - low >= tile.stepY) tries.push(...extremeShifts(content, tile));
-  else if (high - low <= FINEST) {
-    tries.push(...shiftsFor(criticalHeights(content), tile).filter((shift) => shift >= low && shift <= high));
-  }
-  let best: Omit<Placing, 'turn'> | undefined;
-  for (const shiftY of tries) {
-    const allowed = best === undefined ? most : best.cells.length - 1;
-    const found = placeAt(content, tile, shiftY, { most: allowed, effort });
-    if (found !== undefined) best = { shiftY, ...found };
-  }
-  return best;
-}
-
-/** Shifts at which the content ends exactly at the border of a window. */
-function extremeShifts(content: TurnedContent, tile: Tile): number[] {
-  return shiftsFor([content.box.minY, content.box.maxY], tile);
-}
-
-function shiftsFor(heights: readonly number[], tile: Tile): number[] {
-  return heights
-    .flatMap((y) => [y - tile.halfY, y + tile.halfY])
-    .map((shift) => shift - tile.stepY * Math.floor(shift / tile.stepY));
-}
-
-/** The fewest sheets over all shifts in x, exactly, for one shift in y. */
-function placeAt(
-  content: TurnedContent,
-  tile: Tile,
-  shiftY: number,
-  { most, effort }: Bound,
-): { shiftX: number; cells: readonly Cell[] } | undefined {
-  let best: { shiftX: number; cells: readonly Cell[] } | undefined;
-  let allowed = most;
-  for (const { shiftX, cells } of placingsAt(content, tile, shiftY, () => allowed, effort)) {
-    best = { shiftX, cells };
-    allowed = cells.length - 1;
-  }
-  return best;
-}
-
-/**
- * For one shift in y, every run of shifts in x between critical ones that needs no more than `most()` sheets,
- * with those sheets and the middle of the run.
- */
-export function* placingsAt(
-  content: TurnedContent,
-  tile: Tile,
-  shiftY: number,
-  most: () => number,
-  effort: Effort = { spent: 0 },
-): Generator<{ from: number; to: number; shiftX: number; cells: Cell[] }> {
-  const ranges = forcedCounts(content, tile, shiftY, 0, 0).filter((range) => range.count <= most());
-  effort.spent += content.count;
-  if (ranges.length === 0) return;
-  const bands = bandsAt(content, tile, shiftY);
-  effort.spent += LOOKS * content.count;
-  for (const { from, to, middle: shiftX } of runsBetween(criticalShifts(bands, tile), tile.stepX)) {
-    if (!isIn(ranges, shiftX, most())) continue;
-    const { cells } = sheetsAt(bands, tile, shiftX, most(), effort);
-    if (cells !== undefined) yield { from, to, shiftX, cells };
-  }
-}
-
-/** The runs between critical shifts over one period, those of no length left out. */
-function runsBetween(
-  critical: readonly number[],
-  period: number,
-): { readonly from: number; readonly to: number; readonly middle: number }[] {
-  const stops = [0, ...critical, period];
-  return stops.slice(1).flatMap((to, i) => {
-    const from = stops[i]!;
-    return to - from > TOUCH / 10 ? [{ from, to, middle: (from + to) / 2 }] : [];
-  });
-}
-
-function isIn(ranges: readonly ForcedRange[], shiftX: number, most: number): boolean {
-  return ranges.some((range) => range.count <= most && shiftX >= range.from && shiftX <= range.to);
 }

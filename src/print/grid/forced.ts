@@ -1,4 +1,5 @@
-import { spansBetween, type TurnedContent } from './pieces.ts';
+import type { TurnedContent } from './pieces.ts';
+import { spansInRows } from './spans.ts';
 
 /** Content that only touches a sheet's border within this, mm, is not on the sheet. */
 export const TOUCH = 1e-6;
@@ -34,41 +35,65 @@ export function forcedCounts(
   const insetX = halfX + Math.max(slackX, TOUCH);
   const insetY = halfY + Math.max(slackY, TOUCH);
   const ownWidth = stepX - 2 * insetX;
-  const events: [number, number][] = [];
-  if (ownWidth > 0 && stepY > 2 * insetY) {
-    const firstRow = Math.floor((content.box.minY - shiftY) / stepY);
-    const lastRow = Math.floor((content.box.maxY - shiftY) / stepY);
-    for (let row = firstRow; row <= lastRow; row++) {
-      const low = shiftY + row * stepY;
-      const spans = spansBetween(content, low + insetY, low + stepY - insetY, ownWidth);
-      for (let k = 0; k < spans.length; k += 2) addSpan(events, spans[k]!, spans[k + 1]!, stepX, insetX);
+  if (ownWidth <= 0 || stepY <= 2 * insetY) return [{ from: 0, to: stepX, count: 0 }];
+  const first = Math.floor((content.box.minY - shiftY) / stepY);
+  const last = Math.floor((content.box.maxY - shiftY) / stepY);
+  const rows = {
+    low: shiftY + first * stepY + insetY,
+    height: stepY - 2 * insetY,
+    step: stepY,
+    count: last - first + 1,
+  };
+  return rangesOf(spansInRows(content, rows, ownWidth), stepX, insetX);
+}
+
+/** For spans that each lie in a row of its own, all of them farther apart than a sheet shows alone. */
+export function rangesOf(rows: readonly (readonly number[])[], step: number, inset: number): ForcedRange[] {
+  const starts: number[] = [];
+  const ends: number[] = [];
+  for (const spans of rows) {
+    for (let k = 0; k < spans.length; k += 2) {
+      addSpan(starts, ends, spans[k]!, spans[k + 1]!, step, inset);
     }
   }
-  return sweep(events, stepX);
+  return sweep(Float64Array.from(starts).sort(), Float64Array.from(ends).sort(), step);
 }
 
 /** The sheet in column i shows the span exclusively for shifts in (from − (i + 1) step + inset, to − i step − inset). */
-function addSpan(events: [number, number][], from: number, to: number, step: number, inset: number): void {
+function addSpan(
+  starts: number[],
+  ends: number[],
+  from: number,
+  to: number,
+  step: number,
+  inset: number,
+): void {
   const first = Math.floor((from + inset) / step) - 1;
   const last = Math.ceil((to - inset) / step);
   for (let column = first; column <= last; column++) {
     const start = Math.max(0, from - (column + 1) * step + inset);
     const end = Math.min(step, to - column * step - inset);
-    if (start < end) events.push([start, 1], [end, -1]);
+    if (start < end) {
+      starts.push(start);
+      ends.push(end);
+    }
   }
 }
 
-function sweep(events: [number, number][], step: number): ForcedRange[] {
-  events.sort((a, b) => a[0] - b[0]);
+function sweep(starts: Float64Array, ends: Float64Array, step: number): ForcedRange[] {
   const ranges: ForcedRange[] = [];
   let at = 0;
   let count = 0;
-  for (const [place, change] of events) {
+  let begun = 0;
+  let ended = 0;
+  while (ended < ends.length) {
+    const begins = begun < starts.length && starts[begun]! < ends[ended]!;
+    const place = begins ? starts[begun++]! : ends[ended++]!;
     if (place > at) {
       ranges.push({ from: at, to: place, count });
       at = place;
     }
-    count += change;
+    count += begins ? 1 : -1;
   }
   if (step > at) ranges.push({ from: at, to: step, count });
   return ranges;
@@ -81,6 +106,6 @@ export function roughCount(content: TurnedContent, tile: Tile): number {
 
 export function leastForced(ranges: readonly ForcedRange[]): number {
   let least = Infinity;
-  for (const range of ranges) least = Math.min(least, range.count);
+  for (const range of ranges) if (range.count < least) least = range.count;
   return least;
 }

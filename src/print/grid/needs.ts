@@ -1,6 +1,7 @@
 import { type Cell, type Effort, type FewestCells, fewestCells } from './cover.ts';
-import { type Tile, TOUCH } from './forced.ts';
-import { spansBetween, type TurnedContent } from './pieces.ts';
+import { type ForcedRange, rangesOf, type Tile, TOUCH } from './forced.ts';
+import type { TurnedContent } from './pieces.ts';
+import { joinSpans, spansInRows } from './spans.ts';
 
 /** The spans of the content in each row's own band and in the overlap above it, for one shift in y. */
 export interface Bands {
@@ -8,30 +9,42 @@ export interface Bands {
 }
 
 export function bandsAt(content: TurnedContent, tile: Tile, shiftY: number): Bands {
-  const { stepY, halfY: half } = tile;
-  const first = Math.floor((content.box.minY - shiftY - half) / stepY) - 1;
-  const last = Math.floor((content.box.maxY - shiftY + half) / stepY);
-  const rows = [];
-  for (let row = first; row <= last; row++) {
-    const low = shiftY + row * stepY;
-    const own = spansBetween(content, low + half + TOUCH, low + stepY - half - TOUCH, TOUCH);
-    const above = spansBetween(content, low + stepY - half - TOUCH, low + stepY + half + TOUCH, TOUCH);
-    if (own.length > 0 || above.length > 0) rows.push({ row, own, above });
-  }
-  return { rows };
+  const { stepY: step, halfY: half } = tile;
+  const first = Math.floor((content.box.minY - shiftY - half) / step) - 1;
+  const count = Math.floor((content.box.maxY - shiftY + half) / step) - first + 1;
+  const low = shiftY + first * step + half + TOUCH;
+  const height = step - 2 * (half + TOUCH);
+  const own = spansInRows(content, { low, height, step, count }, TOUCH);
+  const above = spansInRows(content, { low: low + height, height: step - height, step, count }, TOUCH);
+  return {
+    rows: own.flatMap((spans, i) =>
+      spans.length > 0 || above[i]!.length > 0 ? [{ row: first + i, own: spans, above: above[i]! }] : [],
+    ),
+  };
+}
+
+/** How many sheets are needed at the least, as `forcedCounts` says. */
+export function forcedIn({ rows }: Bands, { stepX, halfX }: Tile): ForcedRange[] {
+  const inset = halfX + TOUCH;
+  const alone = rows.map(({ own }) => joinSpans(own, stepX - 2 * inset));
+  return rangesOf(alone, stepX, inset);
 }
 
 /** Shifts in x, in [0, step), at which what the sheets must show changes. */
-export function criticalShifts(bands: Bands, tile: Tile): number[] {
-  const shifts = new Set<number>();
-  for (const { own, above } of bands.rows) {
-    for (const x of [...own, ...above]) {
-      for (const place of [x - tile.halfX, x + tile.halfX]) {
-        shifts.add(place - tile.stepX * Math.floor(place / tile.stepX));
+export function criticalShifts({ rows }: Bands, { stepX, halfX }: Tile): Float64Array {
+  const shifts: number[] = [];
+  const add = (place: number): void => {
+    shifts.push(place - stepX * Math.floor(place / stepX));
+  };
+  for (const { own, above } of rows) {
+    for (const spans of [own, above]) {
+      for (const x of spans) {
+        add(x - halfX);
+        add(x + halfX);
       }
     }
   }
-  return [...shifts].sort((a, b) => a - b);
+  return Float64Array.from(shifts).sort();
 }
 
 /** Rows and columns lie well within this of 0: a pattern of more sheets is refused long before. */

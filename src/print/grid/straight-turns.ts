@@ -1,8 +1,11 @@
-import { angleOf, type Edge, type Line, lengthOf, subtract } from '../../geometry/index.ts';
+import { angleOf, type Edge, type Line, subtract } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
+import { longest } from './longest.ts';
 
 /** At most so many of a pattern's straight directions are tried, the longest first. */
 const MOST = 6;
+/** So many of its lines are looked at. */
+const LOOKED_AT = 200;
 /** Directions closer than this, rad, count as one. */
 const ALIKE = 1e-4;
 
@@ -11,9 +14,9 @@ const ALIKE = 1e-4;
  * long part fits exactly. Longest line first; 0 and a quarter turn are left out.
  */
 export function straightTurns(content: Content): number[] {
-  const longest = longestFirst(content.edges.filter(isLine)).slice(0, 200);
+  const lines = longest(content.edges.filter(isLine), LOOKED_AT);
   const turns: number[] = [];
-  for (const edge of longest) {
+  for (const edge of lines) {
     const level = wrapped(-angleOf(subtract(edge.to, edge.from)));
     const upright = wrapped(level + Math.PI / 2);
     if ([0, Math.PI / 2, Math.PI, ...turns].some((known) => Math.abs(known - level) < ALIKE)) continue;
@@ -23,16 +26,8 @@ export function straightTurns(content: Content): number[] {
   return turns;
 }
 
-/** Edges as long as others stay in their order. */
-export function longestFirst<E extends Edge>(edges: readonly E[]): readonly E[] {
-  return edges
-    .map((edge) => ({ edge, length: lengthOf(edge) }))
-    .sort((a, b) => b.length - a.length)
-    .map(({ edge }) => edge);
-}
-
 function isLine(edge: Edge): edge is Line {
-  return edge.kind === 'line' && lengthOf(edge) > 0;
+  return edge.kind === 'line' && (edge.from.x !== edge.to.x || edge.from.y !== edge.to.y);
 }
 
 function wrapped(angle: number): number {
