@@ -80,6 +80,43 @@ test('copies that are mirror images get joints that are, and share their pattern
   );
 });
 
+test('a joint of a copy is the one that its two parts alone would get, however it was come by', () => {
+  fc.assert(
+    fc.property(setting, (values) => {
+      const base = fourLegs(values);
+      for (const { contact, sides, loose } of joinBase(base).joints) {
+        const parts = base.parts.filter(({ id }) => sides.some(({ part }) => part === id));
+        const [alone] = joinBase({ ...base, parts }).joints;
+        expect(alone!.loose).toEqual(loose);
+        expect(alone!.contact!.area).toBeCloseTo(contact!.area, 6);
+        for (const axis of ['origin', 'x', 'y', 'z'] as const)
+          expect(distance3(alone!.contact!.frame[axis], contact!.frame[axis])).toBeLessThan(1e-6);
+        for (const side of ['a', 'b'] as const)
+          expect(alone!.contact![side].face.name).toBe(contact![side].face.name);
+        for (const [at, { work }] of sides.entries()) {
+          const made = alone!.sides[at]!.work as readonly Bore[];
+          expect(made).toHaveLength(work.length);
+          for (const each of work as readonly Bore[])
+            expect(made.some((other) => isSame(each, other))).toBe(true);
+        }
+      }
+    }),
+    { numRuns: 15 },
+  );
+});
+
+/** Is a piece of work where another is? A slot or a tenon runs either way. */
+function isSame(a: Bore, b: Bore): boolean {
+  const off = Math.max(
+    distance3(a.own.origin, b.own.origin),
+    distance3(a.own.z, b.own.z),
+    1 - Math.abs(dot3(a.own.x, b.own.x)),
+    Math.abs(a.width - b.width),
+    Math.abs((a.depth ?? 0) - (b.depth ?? 0)),
+  );
+  return off < 1e-6;
+}
+
 test('the two mortises of a piece share their mouth and look away from each other', () => {
   fc.assert(
     fc.property(setting, (values) => {

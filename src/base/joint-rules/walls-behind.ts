@@ -63,17 +63,15 @@ function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
   const [u, v] = squareTo(along);
   const starts = centresAt(hole, 0.5).flatMap((centre) => [
     centre,
-    ...Array.from({ length: CORNERS }, (_, k) => {
-      const turn = (k * 2 * Math.PI) / CORNERS;
-      return add3(centre, add3(scale3(u, radius * Math.cos(turn)), scale3(v, radius * Math.sin(turn))));
-    }),
+    ...ROUND.map(({ x, y }) => add3(centre, add3(scale3(u, radius * x), scale3(v, radius * y)))),
   ]);
   const run = Math.hypot(along.x, along.y);
   const way = { x: along.x / run, y: along.y / run };
-  const soonest = starts.map((start) => Math.min(...edges.map((edge) => soonestOn(edge, start, way))) / run);
+  const soonest = starts.map((start) => soonestOf(edges, start, way) / run);
   let least: Wall | undefined;
   for (;;) {
-    const next = soonest.reduce((best, far, at) => (far < soonest[best]! ? at : best), 0);
+    let next = 0;
+    for (const [at, far] of soonest.entries()) if (far < soonest[next]!) next = at;
     const far = soonest[next]!;
     if (far === Infinity || (least !== undefined && far - depth / 2 >= least.wood)) break;
     soonest[next] = Infinity;
@@ -86,6 +84,17 @@ function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
       least = { wood, at: add3(start, scale3(along, beyond)), on: first.edge.tag.id };
   }
   return least === undefined ? [] : [least];
+}
+
+const ROUND: readonly Vec[] = Array.from({ length: CORNERS }, (_, k) => {
+  const turn = (k * 2 * Math.PI) / CORNERS;
+  return { x: Math.cos(turn), y: Math.sin(turn) };
+});
+
+function soonestOf(edges: readonly Edge[], start: Vec, way: Vec): number {
+  let soonest = Infinity;
+  for (const edge of edges) soonest = Math.min(soonest, soonestOn(edge, start, way));
+  return soonest;
 }
 
 /** How far along a ray (mm in the plane) an edge is met at the soonest, if at all: where the ray meets its line or circle. */

@@ -45,8 +45,8 @@ export function carryJoint(
   const own = frameInPart(first, contact.frame);
   const frame = frameToWorld(a.frame, mirror === undefined ? own : mirror.frame(own));
   const carried: Contact = {
-    a: { part: a.id, face: faceCalled(faces(a), contact.a.face) },
-    b: { part: b.id, face: faceCalled(faces(b), contact.b.face) },
+    a: touching(a, contact.a.face, faces),
+    b: touching(b, contact.b.face, faces),
     frame,
     regions:
       mirror === undefined
@@ -98,8 +98,13 @@ const MIRROR_UPRIGHT: Mirror = {
   by: { ...STAY, mirrored: true, turn: Math.PI },
 };
 
-const faceCalled = (faces: readonly PartFace[], { name, kind }: PartFace): PartFace =>
-  faces.find((face) => face.name === name && face.kind === kind)!;
+/** The face of a copy that is called as one of another copy: looked up when it is asked for. */
+const touching = (part: PlacedPart, { name, kind }: PartFace, faces: Faces): Contact['a'] => ({
+  part: part.id,
+  get face() {
+    return faces(part).find((face) => face.name === name && face.kind === kind)!;
+  },
+});
 
 /** Mouths and tenons are alike either way round: only their frames and the ways of their measures are turned over. */
 function carryWork(work: JointWork, joint: string, mirror: Mirror | undefined): JointWork {

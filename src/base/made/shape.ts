@@ -1,8 +1,9 @@
 import { type Region, type Similarity, STAY, transformRegion } from '../../geometry/index.ts';
-import { mirrorPart, type SketchedPart } from '../../sketch/index.ts';
+import type { SketchedPart } from '../../sketch/index.ts';
 import type { Cut, PlacedPart } from '../api.ts';
 import type { JointWork } from '../joints/api.ts';
 import { mirrorWork } from '../joints/mirror-work.ts';
+import { otherHand } from '../stand/other-hand.ts';
 
 /** All that tells one piece of wood from another, in its own frame. */
 export interface Shape {
@@ -30,7 +31,7 @@ export function mirrorShape({ drawn, face, back, silhouette, cuts, work }: Shape
   const over = (regions: readonly Region[]): readonly Region[] =>
     regions.map((region) => transformRegion(region, TURN_OVER));
   return {
-    drawn: mirrorPart(drawn),
+    drawn: otherHand(drawn),
     face: over(face),
     back: over(back),
     silhouette: over(silhouette),

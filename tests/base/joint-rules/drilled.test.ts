@@ -4,6 +4,7 @@ import {
   type DrilledHole,
   holeDistance,
   holeOfPlace,
+  surelyLeave,
   wallsLeft,
 } from '../../../src/base/joint-rules/index.ts';
 import {
@@ -86,6 +87,19 @@ describe('wood left round a hole', () => {
     expect(around.wood).toBeCloseTo(7, 9);
     const side = wallsLeft(hole(vec3(12, 300, 0), vec3(0, 0, -1), 20, 6), LEG).around;
     expect(side).toMatchObject({ on: 'left', wood: expect.closeTo(6, 3) });
+  });
+
+  test('a line that is square to a surface but for rounding leaves as much as one that is', () => {
+    const straight = { at: vec3(30, 300, 0), along: vec3(0, 0, -1), depth: 33, radius: 6 };
+    for (const along of [
+      vec3(0, 0, -1 - 2 ** -52),
+      vec3(2 ** -53, 0, -1),
+      vec3(0, -(2 ** -54), -1 + 2 ** -53),
+    ]) {
+      const { around, bottom } = wallsLeft({ ...straight, along }, LEG);
+      expect(bottom!.wood).toBeCloseTo(7, 9);
+      expect(around.wood).toBeCloseTo(7, 9);
+    }
   });
 
   test('measured along a slanting line, the wood behind a bottom is what the line still has to go', () => {
@@ -222,16 +236,32 @@ describe('wood between two holes', () => {
     expect(holeDistance(a, b).distance).toBeCloseTo(5, 6);
   });
 
+  const share = fc.double({ min: -1, max: 1, noNaN: true });
+  const bored = fc
+    .tuple(share, share, share, share, share, share, fc.boolean())
+    .map(([x, y, z, dx, dy, dz, isSlot]) => {
+      const way = vec3(dx, dy, dz + 1.5);
+      const along = unit3(way);
+      const slot = isSlot ? scale3(unit3(cross3(along, vec3(0.3, 1, 0))), 10) : undefined;
+      return hole(vec3(40 * x, 40 * y, 40 * z), way, 25 + 10 * x, 4 + 2 * y, slot);
+    });
+
+  test('what surely is between them is there, and most that are apart are told from a plane', () => {
+    let [apart, told] = [0, 0];
+    fc.assert(
+      fc.property(bored, bored, fc.double({ min: 0.5, max: 15, noNaN: true }), (a, b, wood) => {
+        const { distance } = holeDistance(a, b);
+        const isTold = surelyLeave(a, b, wood);
+        if (isTold) expect(distance).toBeGreaterThan(wood - 1e-5);
+        if (distance >= wood) apart++;
+        if (isTold) told++;
+      }),
+      { numRuns: 400 },
+    );
+    expect(told).toBeGreaterThan(apart / 2);
+  });
+
   test('is the same both ways, and no point of one is nearer to the other', () => {
-    const share = fc.double({ min: -1, max: 1, noNaN: true });
-    const bored = fc
-      .tuple(share, share, share, share, share, share, fc.boolean())
-      .map(([x, y, z, dx, dy, dz, isSlot]) => {
-        const way = vec3(dx, dy, dz + 1.5);
-        const along = unit3(way);
-        const slot = isSlot ? scale3(unit3(cross3(along, vec3(0.3, 1, 0))), 10) : undefined;
-        return hole(vec3(40 * x, 40 * y, 40 * z), way, 25 + 10 * x, 4 + 2 * y, slot);
-      });
     fc.assert(
       fc.property(bored, bored, (a, b) => {
         const there = holeDistance(a, b);
