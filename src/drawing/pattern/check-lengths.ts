@@ -29,10 +29,11 @@ const LEAST = 8;
  */
 export function checkLengths(source: PatternSource, spots: readonly Spot[]): readonly CheckLength[] {
   const clear = roomiest(spots);
-  const lowLeft = farthest(clear, -1, 1);
-  const highLeft = farthest(clear, 1, 1);
-  const highRight = farthest(clear, 1, -1);
-  const lowRight = farthest(clear, -1, -1);
+  const spans = { along: spanOf(clear, 'along'), across: spanOf(clear, 'across') };
+  const lowLeft = farthest(clear, spans, -1, 1);
+  const highLeft = farthest(clear, spans, 1, 1);
+  const highRight = farthest(clear, spans, 1, -1);
+  const lowRight = farthest(clear, spans, -1, -1);
   if (!lowLeft || !highLeft || !highRight || !lowRight) return [];
   const edges = edgesOf(source.main);
   const keeps = (p: Vec): boolean => nearestOnEdges(edges, p).distance >= CLEARANCE * 0.6;
@@ -66,12 +67,25 @@ function roomiest(spots: readonly Spot[]): readonly Spot[] {
   return spots.filter((spot) => spot.clearance >= most * 0.6);
 }
 
+type Spans = Readonly<Record<'along' | 'across', number>>;
+
+/** How far spots reach from the start of the centre line and from the least of them, mm. */
+function spanOf(spots: readonly Spot[], way: 'along' | 'across'): number {
+  let [least, most] = [0, 0];
+  for (const spot of spots) {
+    least = Math.min(least, spot[way]);
+    most = Math.max(most, spot[way]);
+  }
+  return Math.max(1, most - least);
+}
+
 /** The spot farthest into one corner of the span of all spots. */
-function farthest(spots: readonly Spot[], alongSign: number, acrossSign: number): Vec | undefined {
-  const span = (values: readonly number[]): number =>
-    Math.max(1, values.reduce((a, b) => Math.max(a, b), 0) - values.reduce((a, b) => Math.min(a, b), 0));
-  const long = span(spots.map((spot) => spot.along));
-  const broad = span(spots.map((spot) => spot.across));
+function farthest(
+  spots: readonly Spot[],
+  { along: long, across: broad }: Spans,
+  alongSign: number,
+  acrossSign: number,
+): Vec | undefined {
   let best: Spot | undefined;
   let most = -Infinity;
   for (const spot of spots) {

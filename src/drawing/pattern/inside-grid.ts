@@ -5,13 +5,14 @@ import {
   type Edge,
   locate,
   POSITION_TOLERANCE,
+  polar,
   type Region,
   subtract,
   type Vec,
 } from '../../geometry/index.ts';
 import { edgesOf } from '../layout/edges-of.ts';
 import { flattenEdge } from '../layout/flatten.ts';
-import { inFrame, toFrame } from '../layout/oriented-box.ts';
+import { toFrame } from '../layout/oriented-box.ts';
 import { createNearest } from './nearest-of-many.ts';
 
 /** A spot inside the outline where lettering may be tried. */
@@ -42,6 +43,7 @@ export function insideGrid(
   const edges = edgesOf(regions);
   if (edges.length === 0 || distance(line.from, line.to) === 0) return [];
   const angle = angleOf(subtract(line.to, line.from));
+  const ahead = polar(angle);
   const frame = boundsInFrame(edges, line.from, angle);
   const width = frame.maxY - frame.minY;
   const height = frame.maxX - frame.minX;
@@ -61,7 +63,10 @@ export function insideGrid(
       const isSure = along < sureUntil[column]!;
       if (isSure && !isInside[column]) continue;
       const across = frame.minY + ((column + 0.5) * width) / columns;
-      const at = inFrame(line.from, angle, { x: along, y: across });
+      const at = {
+        x: line.from.x + ahead.x * along - ahead.y * across,
+        y: line.from.y + ahead.y * along + ahead.x * across,
+      };
       if (!isSure) isInside[column] = locate(regions, at) === 'inside';
       const { index, t, distance: clearance } = nearest(at, guess[column]!);
       sureUntil[column] = along + clearance - 2 * POSITION_TOLERANCE;

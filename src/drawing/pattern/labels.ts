@@ -1,9 +1,9 @@
 import { angleOf, distance, type Vec } from '../../geometry/index.ts';
 import { type Drawing, letter, textMark } from '../layout/drawing.ts';
 import { edgesOf } from '../layout/edges-of.ts';
-import { cornersOf, type OrientedBox, toFrame, turnedBox, turnedOverlap } from '../layout/oriented-box.ts';
+import { cornersOf, type OrientedBox, shapesOverlap, toFrame, turnedBox } from '../layout/oriented-box.ts';
 import type { Spot } from './inside-grid.ts';
-import { placeLabel, placingOf } from './place-label.ts';
+import { type IsAllowed, placeLabel, placingOf } from './place-label.ts';
 import type { PatternSource } from './source.ts';
 import type { CentreFrame } from './stations.ts';
 import { nameLine } from './words.ts';
@@ -30,6 +30,12 @@ interface Candidate {
   isOut: boolean;
 }
 
+/** Candidates as near to the middles of cells as each other; put in order when they are first come to. */
+interface Group {
+  candidates: readonly Candidate[];
+  isOrdered: boolean;
+}
+
 /**
  * Puts the label wherever it fits inside the outline, over and over along the part, in the largest lettering that each
  * place takes, and returns the room taken. A part too small for any label has its name beside it instead.
@@ -41,25 +47,27 @@ export function drawLabels(
   { spots, pitch, patches }: LabelRoom,
 ): readonly OrientedBox[] {
   const taken: OrientedBox[] = [];
-  const candidates = spots
-    .map((spot): Candidate => ({ spot, preference: preference(spot, pitch), isOut: false }))
-    .sort((a, b) => a.preference - b.preference);
+  const groups = groupsOf(spots, pitch);
   const placing = placingOf(drawing, source, angleOf(frame.direction));
   const isClear = clearOf(patches);
   const put = (box: OrientedBox): void => {
     taken.push(box);
-    for (const candidate of candidates) candidate.isOut ||= isNear(candidate.spot.at, box.centre);
+    for (const { candidates } of groups) {
+      for (const candidate of candidates) candidate.isOut ||= isNear(candidate.spot.at, box.centre);
+    }
   };
   // First beside patches of tape or whole on them; across their borders only where nothing else is left.
   const acrossOnly: { readonly height: number; readonly candidate: Candidate }[] = [];
   for (const height of HEIGHTS) {
     // A row of lettering needs at least this much clear of the edge on both sides.
     const least = height > MOST_FOR_NARROW ? BROAD : height * 0.7;
-    for (const candidate of candidates) {
-      if (candidate.isOut || candidate.spot.clearance < least) continue;
-      const placed = placeLabel(placing, candidate.spot, height, isClear);
-      if (placed === 'across a border') acrossOnly.push({ height, candidate });
-      else if (placed !== undefined) put(placed);
+    for (const group of groups) {
+      for (const candidate of inOrder(group)) {
+        if (candidate.isOut || candidate.spot.clearance < least) continue;
+        const placed = placeLabel(placing, candidate.spot, height, isClear);
+        if (placed === 'across a border') acrossOnly.push({ height, candidate });
+        else if (placed !== undefined) put(placed);
+      }
     }
   }
   for (const { height, candidate } of acrossOnly) {
@@ -71,9 +79,25 @@ export function drawLabels(
 }
 
 /** Middles of the cells between ticks first, to within a few millimetres; there the spots farthest from any edge. */
-function preference(spot: Spot, pitch: number): number {
-  const cell = spot.along / pitch - Math.floor(spot.along / pitch);
-  return Math.round(Math.abs(cell - 0.5) * 10) * 1000 - spot.clearance;
+function groupsOf(spots: readonly Spot[], pitch: number): readonly Group[] {
+  const groups: Candidate[][] = [[], [], [], [], [], []];
+  for (const spot of spots) {
+    const cell = spot.along / pitch - Math.floor(spot.along / pitch);
+    const off = Math.round(Math.abs(cell - 0.5) * 10);
+    groups[off]!.push({ spot, preference: off * 1000 - spot.clearance, isOut: false });
+  }
+  return groups.map((candidates) => ({ candidates, isOrdered: false }));
+}
+
+/** By the time that a group is come to, most of it is near a label that stands already. */
+function inOrder(group: Group): readonly Candidate[] {
+  if (!group.isOrdered) {
+    group.candidates = group.candidates
+      .filter(({ isOut }) => !isOut)
+      .sort((a, b) => a.preference - b.preference);
+    group.isOrdered = true;
+  }
+  return group.candidates;
 }
 
 function isNear(p: Vec, q: Vec): boolean {
@@ -81,14 +105,14 @@ function isNear(p: Vec, q: Vec): boolean {
 }
 
 /** Does no border of a patch run through a box? */
-function clearOf(patches: readonly OrientedBox[]): (box: OrientedBox) => boolean {
+function clearOf(patches: readonly OrientedBox[]): IsAllowed {
   const turned = patches.map(turnedBox);
-  return (box) => {
-    const own = turnedBox(box);
-    return turned.every(
-      (patch) => !turnedOverlap(own, patch) || cornersOf(box).every((corner) => isInBox(corner, patch)),
+  return (box, shape) =>
+    turned.every(
+      (patch) =>
+        !shapesOverlap(shape, patch, patch.centre.x - box.centre.x, patch.centre.y - box.centre.y) ||
+        cornersOf(box).every((corner) => isInBox(corner, patch)),
     );
-  };
 }
 
 function isInBox(p: Vec, { centre, angle, halfWidth, halfHeight }: OrientedBox): boolean {

@@ -9,6 +9,9 @@ import type { PatternSource } from './source.ts';
 /** White kept round a label, mm. */
 const AIR = 1;
 
+/** May a label stand in a box (its shape: the same box without its place)? */
+export type IsAllowed = (box: OrientedBox, shape: TurnedShape) => boolean;
+
 /** How labels of one drawing are placed. */
 export interface Placing {
   readonly drawing: Drawing;
@@ -57,7 +60,7 @@ export function placeLabel(
   { drawing, source, main, coreAt, blocksAt }: Placing,
   spot: Spot,
   height: number,
-  isAllowed: (box: OrientedBox) => boolean,
+  isAllowed: IsAllowed,
 ): OrientedBox | 'across a border' | undefined {
   const { occupancy } = drawing;
   const { at, clearance } = spot;
@@ -71,7 +74,7 @@ export function placeLabel(
     for (const { block, room } of blocks) {
       if (block.height / 2 > clearance || !occupancy.isFreeAt(room, at)) continue;
       const box = { centre: at, halfWidth: room.halfWidth, halfHeight: room.halfHeight, angle };
-      if (!isAllowed(box)) {
+      if (!isAllowed(box, room)) {
         isRefused = true;
         continue;
       }

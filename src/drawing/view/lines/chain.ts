@@ -32,8 +32,10 @@ const END_ON = 1e-6;
 
 /** The edges of a solid in the picture, those seen from their ends left out, and of smooth walls only where they turn away. */
 export function chainsOf(solid: Solid): readonly Chain[] {
-  return edgesOfSolid(solid).flatMap((edge) =>
-    runsOfPieces(edge.pieces).flatMap((run) => chainOf(solid, edge, run)),
+  const { x, y, z } = solid.frame;
+  const sight: Vec3 = { x: x.z, y: y.z, z: z.z };
+  return edgesOfSolid(solid, (normals) => isContour(normals, sight)).flatMap((edge) =>
+    runsOfPieces(edge.pieces).flatMap((run) => chainOf(solid, sight, edge, run)),
   );
 }
 
@@ -51,23 +53,20 @@ function runsOfPieces(pieces: readonly SolidPiece[]): readonly (readonly SolidPi
 const near = (a: Vec3, b: Vec3): boolean =>
   Math.abs(a.x - b.x) + Math.abs(a.y - b.y) + Math.abs(a.z - b.z) < 1e-7;
 
-function chainOf(solid: Solid, edge: SolidEdge, run: readonly SolidPiece[]): readonly Chain[] {
+function chainOf(solid: Solid, sight: Vec3, edge: SolidEdge, run: readonly SolidPiece[]): readonly Chain[] {
   const { frame } = solid;
-  const sight: Vec3 = { x: frame.x.z, y: frame.y.z, z: frame.z.z };
-  const kept = run.filter((piece) => !edge.smooth || isContour(piece, sight));
-  if (kept.length === 0) return [];
-  const points = [kept[0]!.from, ...kept.map(({ to }) => to)].map((p) => pointToWorld(frame, p));
+  const points = [run[0]!.from, ...run.map(({ to }) => to)].map((p) => pointToWorld(frame, p));
   const long = points.some((p) => Math.hypot(p.x - points[0]!.x, p.y - points[0]!.y) > END_ON);
   if (!long) return [];
   const isSquareOn = Math.abs(Math.abs(frame.z.z) - 1) < 1e-14 && (edge.on === 'face' || edge.on === 'back');
-  const pieces = kept.map((piece) => pieceOf(piece, sight, isSquareOn ? solid : undefined));
+  const pieces = run.map((piece) => pieceOf(piece, sight, isSquareOn ? solid : undefined));
   return [{ part: solid.id, tag: edge.tag, on: edge.on, points, pieces }];
 }
 
 function pieceOf(piece: SolidPiece, sight: Vec3, squareOn: Solid | undefined): ChainPiece {
   const { source } = piece;
   const plain = {
-    contour: isContour(piece, sight),
+    contour: isContour(piece.normals, sight),
     away: piece.normals.every((normal) => dot3(normal, sight) < -EDGE_ON),
     source,
   };
@@ -77,7 +76,7 @@ function pieceOf(piece: SolidPiece, sight: Vec3, squareOn: Solid | undefined): C
   return { ...plain, round: { centre: { x, y }, radius: source.radius, turn } };
 }
 
-function isContour({ normals: [a, b] }: SolidPiece, sight: Vec3): boolean {
+function isContour([a, b]: SolidPiece['normals'], sight: Vec3): boolean {
   const [p, q] = [dot3(a, sight), dot3(b, sight)];
   const bothTowards = p > EDGE_ON && q > EDGE_ON;
   const bothAway = p < -EDGE_ON && q < -EDGE_ON;

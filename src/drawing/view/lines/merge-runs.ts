@@ -106,19 +106,25 @@ function uncovered(
 
 /** Which stretch along the line from p in direction e a straight piece lies on. */
 function coverOf(p: Vec, e: Vec, from: Vec, to: Vec, nearness: number): Span | undefined {
-  const u = [from, to].map((r) => (r.x - p.x) * e.x + (r.y - p.y) * e.y) as [number, number];
-  const w = [from, to].map((r) => e.x * (r.y - p.y) - e.y * (r.x - p.x)) as [number, number];
-  if (Math.abs(w[1] - w[0]) > ALIKE * Math.abs(u[1] - u[0])) return undefined;
-  let [t0, t1] = [0, 1];
-  const rise = w[1] - w[0];
+  const u0 = (from.x - p.x) * e.x + (from.y - p.y) * e.y;
+  const u1 = (to.x - p.x) * e.x + (to.y - p.y) * e.y;
+  const w0 = e.x * (from.y - p.y) - e.y * (from.x - p.x);
+  const w1 = e.x * (to.y - p.y) - e.y * (to.x - p.x);
+  const rise = w1 - w0;
+  if (Math.abs(rise) > ALIKE * Math.abs(u1 - u0)) return undefined;
+  let t0 = 0;
+  let t1 = 1;
   if (Math.abs(rise) < 1e-12) {
-    if (Math.abs(w[0]) > nearness) return undefined;
+    if (Math.abs(w0) > nearness) return undefined;
   } else {
-    const [a, b] = [(-nearness - w[0]) / rise, (nearness - w[0]) / rise];
-    [t0, t1] = [Math.max(0, Math.min(a, b)), Math.min(1, Math.max(a, b))];
+    const a = (-nearness - w0) / rise;
+    const b = (nearness - w0) / rise;
+    t0 = Math.max(0, Math.min(a, b));
+    t1 = Math.min(1, Math.max(a, b));
     if (t0 > t1) return undefined;
   }
-  const [a, b] = [u[0] + t0 * (u[1] - u[0]), u[0] + t1 * (u[1] - u[0])];
+  const a = u0 + t0 * (u1 - u0);
+  const b = u0 + t1 * (u1 - u0);
   return [Math.min(a, b), Math.max(a, b)];
 }
 

@@ -29,13 +29,15 @@ const PARALLEL = 1e-18;
 /**
  * All edges of a prism cut by planes, in its own frame: round face and back, arrises between walls, and what each cut makes with faces,
  * walls and other cuts. Each is a line between two bounding planes, kept where it lies within all others.
+ * A curved wall has hundreds of facets and hardly an arris between them that is drawn: `isDrawn` tells, by the normals there, which.
  */
 export function edgesOfPrism(
   prism: FlatPrism,
   roles: Readonly<Record<string, EdgeTag['role']>>,
+  isDrawn: (normals: SolidPiece['normals']) => boolean,
 ): readonly SolidEdge[] {
   return [
-    ...prism.loops.flatMap((loop) => [...rims(prism, loop), ...arrises(prism, loop)]),
+    ...prism.loops.flatMap((loop) => [...rims(prism, loop), ...arrises(prism, loop, isDrawn)]),
     ...prism.cuts.flatMap((_, at) => cutEdges(prism, at, roles)),
   ];
 }
@@ -70,14 +72,19 @@ function runsOf(loop: readonly Facet[]): readonly (readonly Facet[])[] {
   return runs;
 }
 
-function arrises(prism: FlatPrism, loop: readonly Facet[]): readonly SolidEdge[] {
-  return loop.map((facet, at) => {
+function arrises(
+  prism: FlatPrism,
+  loop: readonly Facet[],
+  isDrawn: (normals: SolidPiece['normals']) => boolean,
+): readonly SolidEdge[] {
+  return loop.flatMap((facet, at) => {
     const before = loop[(at + loop.length - 1) % loop.length]!;
     const [a, b] = [before.source.tag, facet.source.tag];
     const normals = [
       { ...before.out, z: 0 },
       { ...facet.out, z: 0 },
     ] as const;
+    if (facet.smooth && !isDrawn(normals)) return [];
     return {
       tag: a.id === b.id ? b : { id: `${a.id}|${b.id}`, role: b.role },
       on: 'arris',

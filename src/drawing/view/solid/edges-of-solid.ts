@@ -7,12 +7,20 @@ import { lineInPocket, lineInSolid, type SeatedPrism, type Solid } from './solid
 const ROUND = 32;
 const AWAY = 0.01;
 
-/** All edges of a solid in its own frame, its pockets among them. */
-export function edgesOfSolid(solid: Solid): readonly SolidEdge[] {
-  const own = edgesOfPrism(solid.prism, solid.roles);
+/**
+ * The edges of a solid in its own frame, its pockets among them; of those between facets of one curved wall only what `isDrawn` by the
+ * normals there (out of the wood).
+ */
+export function edgesOfSolid(
+  solid: Solid,
+  isDrawn: (normals: SolidPiece['normals']) => boolean,
+): readonly SolidEdge[] {
+  const own = edgesOfPrism(solid.prism, solid.roles, isDrawn);
   if (solid.pockets.length === 0) return own;
   const hollow = solid.pockets.flatMap((pocket) =>
-    edgesOfPrism(pocket.prism, {}).map((edge) => seated(edge, pocket)),
+    edgesOfPrism(pocket.prism, {}, ([a, b]) => isDrawn([outOfWood(pocket, a), outOfWood(pocket, b)])).map(
+      (edge) => seated(edge, pocket),
+    ),
   );
   return [...own, ...hollow].map((edge) => ({
     ...edge,
@@ -21,11 +29,8 @@ export function edgesOfSolid(solid: Solid): readonly SolidEdge[] {
 }
 
 /** An edge of a pocket in the frame of its part: there the wood lies on the other side of its walls. */
-function seated(edge: SolidEdge, { frame, name }: SeatedPrism): SolidEdge {
-  const turned = (n: Vec3): Vec3 => {
-    const world = directionToWorld(frame, n);
-    return { x: -world.x, y: -world.y, z: -world.z };
-  };
+function seated(edge: SolidEdge, pocket: SeatedPrism): SolidEdge {
+  const { frame, name } = pocket;
   return {
     tag: { id: name, role: edge.tag.role },
     on: 'pocket',
@@ -33,9 +38,14 @@ function seated(edge: SolidEdge, { frame, name }: SeatedPrism): SolidEdge {
     pieces: edge.pieces.map(({ from, to, normals: [a, b] }) => ({
       from: pointToWorld(frame, from),
       to: pointToWorld(frame, to),
-      normals: [turned(a), turned(b)],
+      normals: [outOfWood(pocket, a), outOfWood(pocket, b)],
     })),
   };
+}
+
+function outOfWood({ frame }: SeatedPrism, n: Vec3): Vec3 {
+  const world = directionToWorld(frame, n);
+  return { x: -world.x, y: -world.y, z: -world.z };
 }
 
 /** What of a piece is an edge of the wood that is left: cut where it enters or leaves part and pockets, each stretch tried. */
