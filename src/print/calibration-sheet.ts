@@ -1,4 +1,4 @@
-import { type Box, type Vec, vec } from '../geometry/index.ts';
+import { norm, type Box, type Vec, vec } from '../geometry/index.ts';
 import { MM_PER } from '../measure/index.ts';
 import type { Paper, PrintFonts } from './api.ts';
 import { heading, LEADING, paragraphs, TEXT_HEIGHT } from './first-page/block.ts';
@@ -135,7 +135,7 @@ function wordsOn(box: Box, paper: Paper, bars: CalibrationBars): PageItem[] {
     heading('What the rule reads', table),
     ...row('Short edge', bars.short, 10),
     ...row('Long edge', bars.long, 10 + 2 * LEADING),
-    ...row('Both diagonals', Math.round(10 * Math.hypot(bars.short, bars.long)) / 10, 10 + 4 * LEADING),
+    ...row('Both diagonals', Math.round(10 * norm(bars.short, bars.long)) / 10, 10 + 4 * LEADING),
     words(correctionWords(paper.calibration), vec(table.x, table.y - 10 - 7 * LEADING), {
       height: TEXT_HEIGHT,
       ink: PALE,

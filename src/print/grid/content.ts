@@ -1,6 +1,16 @@
 import { keptFor } from '../../core/index.ts';
 import { type Mark, type Pattern, type TextMark, widthOfText } from '../../drawing/index.ts';
-import { add, boundsOfEdges, type Edge, leftOf, line, polar, scale, type Vec } from '../../geometry/index.ts';
+import {
+  add,
+  boundsOfEdge,
+  boundsOfEdges,
+  type Edge,
+  leftOf,
+  line,
+  polar,
+  scale,
+  type Vec,
+} from '../../geometry/index.ts';
 
 /** Room round a text as shares of the height of capitals: generous, so that no letter is cut. */
 const BESIDE = 0.1;
@@ -38,12 +48,12 @@ function contentOfMarks(marks: readonly Mark[]): Content {
   const centre = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
   let reach = 0;
   for (const edge of edges) {
-    const { minX, minY, maxX, maxY } = boundsOfEdges([edge]);
-    for (const x of [minX, maxX]) {
-      for (const y of [minY, maxY]) reach = Math.max(reach, Math.hypot(x - centre.x, y - centre.y));
-    }
+    const { minX, minY, maxX, maxY } = boundsOfEdge(edge);
+    const x = Math.max(centre.x - minX, maxX - centre.x);
+    const y = Math.max(centre.y - minY, maxY - centre.y);
+    reach = Math.max(reach, x * x + y * y);
   }
-  return { edges, textBoxes, texts, centre, reach };
+  return { edges, textBoxes, texts, centre, reach: Math.sqrt(reach) };
 }
 
 function isText(mark: Mark): mark is TextMark {

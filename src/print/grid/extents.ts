@@ -1,4 +1,4 @@
-import { type Box, type Edge, pointAt, sweepOf, type Vec } from '../../geometry/index.ts';
+import { norm, type Box, type Edge, pointAt, sweepOf, type Vec } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
 
 /** Angle between the points that stand for an arc, rad: the arc bulges beyond them by less than a tenth of a percent of its radius. */
@@ -57,7 +57,7 @@ function cornersBeside(points: readonly Vec[], from: Vec, to: Vec): readonly Vec
   const y = to.y - from.y;
   const beside: Vec[] = [];
   let farthest: Vec | undefined;
-  let most = ON_LINE * Math.hypot(x, y);
+  let most = ON_LINE * norm(x, y);
   const least = most;
   for (const point of points) {
     const away = x * (point.y - from.y) - y * (point.x - from.x);

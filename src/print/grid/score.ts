@@ -1,3 +1,4 @@
+import { norm } from '../../geometry/index.ts';
 import type { Pattern } from '../../drawing/index.ts';
 import type { Box, Vec } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
@@ -111,7 +112,7 @@ function disturbanceBy(
     if (clearance === 0) {
       if (x === 0 && y === 0) sum += TEXT_CUT;
     } else if (x < clearance && y < clearance) {
-      const apart = Math.hypot(x, y);
+      const apart = norm(x, y);
       if (apart < clearance) sum += 1 - apart / clearance;
     }
   }

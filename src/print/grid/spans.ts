@@ -20,11 +20,12 @@ export function spansInRows(
   const rows: number[][] = [];
   for (let row = 0; row < count; row++) rows.push([]);
   const { ends } = content;
+  const inverse = 1 / step;
   for (let piece = 0; piece < content.count; piece++) {
     const from = ends[STRIDE * piece]!;
     const to = ends[STRIDE * piece + 1]!;
     // One row early: the sum below decides, not this quotient.
-    for (let row = Math.max(0, Math.floor((from - low - height) / step)); row < count; row++) {
+    for (let row = Math.max(0, Math.floor((from - low - height) * inverse)); row < count; row++) {
       const bottom = low + row * step;
       const top = bottom + height;
       if (to <= bottom) break;
@@ -53,6 +54,8 @@ function xAt({ ends, straight, circles }: TurnedContent, piece: number, y: numbe
 
 /** Puts one more span among those that there are: with all that lie less than `gap` from it they become one. */
 function addSpan(spans: number[], from: number, to: number, gap: number): void {
+  // Most of it lies within the outline, whose span is there already.
+  if (spans.length === 2 && from >= spans[0]! && to <= spans[1]!) return;
   let first = 0;
   while (first < spans.length && from - spans[first + 1]! >= gap) first += 2;
   let after = first;

@@ -1,6 +1,6 @@
 import { angleOf, type Edge, type Line, subtract } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
-import { longest } from './longest.ts';
+import { longestLines } from './longest-lines.ts';
 
 /** At most so many of a pattern's straight directions are tried, the longest first. */
 const MOST = 6;
@@ -14,7 +14,7 @@ const ALIKE = 1e-4;
  * long part fits exactly. Longest line first; 0 and a quarter turn are left out.
  */
 export function straightTurns(content: Content): number[] {
-  const lines = longest(content.edges.filter(isLine), LOOKED_AT);
+  const lines = longestLines(content.edges.filter(isLine), LOOKED_AT);
   const turns: number[] = [];
   for (const edge of lines) {
     const level = wrapped(-angleOf(subtract(edge.to, edge.from)));

@@ -1,7 +1,6 @@
-import type { Box } from '../../geometry/index.ts';
+import type { Box, Edge } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
 import { extentsOf } from './extents.ts';
-import { longest } from './longest.ts';
 import { type TurnedContent, turnerOf } from './pieces.ts';
 import { straightTurns } from './straight-turns.ts';
 
@@ -10,8 +9,8 @@ const TURN_STEP = Math.PI / 360;
 const EVEN = Array.from({ length: 360 }, (_, i) => i * TURN_STEP);
 // A quarter turn must be the very number that others name.
 EVEN[180] = Math.PI / 2;
-/** So many of the longest edges are enough for most lower bounds: the many short ones are lettering, ticks and hatching. */
-const LONGEST = 80;
+/** Edges whose ends lie so far apart, mm, are enough for most lower bounds: the many short ones are lettering, ticks and hatching. */
+const LONG = 40;
 
 /** What the search asks of the content of a pattern. */
 export interface TurnSource {
@@ -33,7 +32,7 @@ export interface TurnSource {
 export function turnSourceOf(content: Content): TurnSource {
   const straight = straightTurns(content);
   const turns = [...new Set([...EVEN, ...straight])].sort((a, b) => a - b);
-  const some = { ...content, edges: longest(content.edges, LONGEST) };
+  const some = { ...content, edges: content.edges.filter(isLong) };
   return {
     turns,
     upright: [0, turns.indexOf(Math.PI / 2)],
@@ -43,6 +42,10 @@ export function turnSourceOf(content: Content): TurnSource {
     at: remembered(turnerOf(content)),
     someAt: remembered(turnerOf(some)),
   };
+}
+
+function isLong({ from, to }: Edge): boolean {
+  return (to.x - from.x) ** 2 + (to.y - from.y) ** 2 >= LONG * LONG;
 }
 
 export function remembered<T>(compute: (turn: number) => T): (turn: number) => T {
