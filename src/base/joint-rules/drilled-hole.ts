@@ -69,7 +69,7 @@ function farthestOf(centres: readonly Vec3[], { along, radius }: DrilledHole, di
   const x = direction.x - along.x * by;
   const y = direction.y - along.y * by;
   const z = direction.z - along.z * by;
-  const size = Math.hypot(x, y, z);
+  const size = Math.sqrt(x * x + y * y + z * z);
   // Of a direction along the hole rounding alone is left aside, which points anywhere.
   if (size <= ANGLE_TOLERANCE * length3(direction)) return centre;
   const out = radius / size;

@@ -16,4 +16,5 @@ export { holeDistance, surelyLeave } from './hole-distance.ts';
 export { layOutLooseTenons } from './loose-tenons.ts';
 export { layOutTenon, type TenonLayout } from './mortise-and-tenon.ts';
 export { type DowelRules, dowelRules, type TenonRules, tenonRules } from './rules.ts';
+export { soonestOn } from './walls-behind.ts';
 export { wallsLeft } from './walls-left.ts';

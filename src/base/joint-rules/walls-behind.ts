@@ -61,21 +61,24 @@ function straightBehind(hole: DrilledHole, { from, to, tag }: Line): Wall | unde
 function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
   const { along, radius, depth } = hole;
   const [u, v] = squareTo(along);
-  const starts = centresAt(hole, 0.5).flatMap((centre) => [
-    centre,
-    ...ROUND.map(({ x, y }) => add3(centre, add3(scale3(u, radius * x), scale3(v, radius * y)))),
-  ]);
+  const centres = centresAt(hole, 0.5);
+  const startOf = (at: number): Vec3 => {
+    const centre = centres[Math.floor(at / RAYS.length)]!;
+    const { x, y } = RAYS[at % RAYS.length]!;
+    return add3(centre, add3(scale3(u, radius * x), scale3(v, radius * y)));
+  };
   const run = Math.hypot(along.x, along.y);
   const way = { x: along.x / run, y: along.y / run };
-  const soonest = starts.map((start) => soonestOf(edges, start, way) / run);
+  const soonest = new Float64Array(centres.length * RAYS.length);
+  for (let at = 0; at < soonest.length; at++) soonest[at] = soonestOf(edges, startOf(at), way) / run;
   let least: Wall | undefined;
   for (;;) {
     let next = 0;
-    for (const [at, far] of soonest.entries()) if (far < soonest[next]!) next = at;
+    for (let at = 1; at < soonest.length; at++) if (soonest[at]! < soonest[next]!) next = at;
     const far = soonest[next]!;
     if (far === Infinity || (least !== undefined && far - depth / 2 >= least.wood)) break;
     soonest[next] = Infinity;
-    const start = starts[next]!;
+    const start = startOf(next);
     const first = firstMet(line(start, add3(start, scale3(along, REACH)), TAG), edges);
     if (first === undefined) continue;
     const beyond = first.t * REACH;
@@ -86,10 +89,14 @@ function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
   return least === undefined ? [] : [least];
 }
 
-const ROUND: readonly Vec[] = Array.from({ length: CORNERS }, (_, k) => {
-  const turn = (k * 2 * Math.PI) / CORNERS;
-  return { x: Math.cos(turn), y: Math.sin(turn) };
-});
+/** Where rays start, in radii from a centre: there, and all round it. */
+const RAYS: readonly Vec[] = [
+  { x: 0, y: 0 },
+  ...Array.from({ length: CORNERS }, (_, k) => {
+    const turn = (k * 2 * Math.PI) / CORNERS;
+    return { x: Math.cos(turn), y: Math.sin(turn) };
+  }),
+];
 
 function soonestOf(edges: readonly Edge[], start: Vec, way: Vec): number {
   let soonest = Infinity;
@@ -98,7 +105,7 @@ function soonestOf(edges: readonly Edge[], start: Vec, way: Vec): number {
 }
 
 /** How far along a ray (mm in the plane) an edge is met at the soonest, if at all: where the ray meets its line or circle. */
-function soonestOn(edge: Edge, { x, y }: Vec, way: Vec): number {
+export function soonestOn(edge: Edge, { x, y }: Vec, way: Vec): number {
   if (edge.kind === 'line') {
     const [dx, dy] = [edge.to.x - edge.from.x, edge.to.y - edge.from.y];
     const approach = way.x * dy - way.y * dx;

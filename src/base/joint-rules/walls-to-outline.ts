@@ -4,10 +4,10 @@ import {
   distance,
   type Edge,
   intersectEdges,
+  type Line,
   line,
   locate,
   nearestOnEdge,
-  nearestOnEdges,
   POSITION_TOLERANCE,
   type Region,
   scale3,
@@ -83,17 +83,18 @@ export function sideToOutline(shadow: Shadow, edge: Edge, outline: readonly Regi
   const offer = (wood: number, on: Vec, z: number): void => {
     if (least === undefined || wood < least.wood) least = { wood, on, z };
   };
-  for (const [i, corner] of corners.entries()) {
-    if (least !== undefined && offs[i]! > least.wood) continue;
+  corners.forEach((corner, i) => {
+    // The roots of the two may differ in their last digit.
+    if (least !== undefined && offs[i]! > least.wood + POSITION_TOLERANCE) return;
     const near = nearestOnEdge(edge, corner);
     offer(near.distance, near.point, corner.z);
-  }
+  });
   // Where a corner of the outline, or the belly of an arc, looks at a flat side of the hole.
   const looks = edge.kind === 'line' ? [edge.from, edge.to] : [edge.from, edge.to, edge.centre];
   for (const p of looks) {
-    const side = nearestOnEdges(sides, p);
-    const back = nearestOnEdge(edge, side.point);
-    offer(back.distance, back.point, zAlong(corners, side.index, side.t));
+    const { i, near } = nearestSide(sides, p);
+    const back = nearestOnEdge(edge, near.point);
+    offer(back.distance, back.point, zAlong(corners, i, near.t));
   }
   const { wood, on, z } = least!;
   return { wood, at: { ...on, z }, on: edge.tag.id };
@@ -115,10 +116,26 @@ export function straightTo(hole: DrilledHole, edge: Edge): Wall | undefined {
 
 /** How far a point lies from an edge's line or circle, mm: never farther than from the edge itself. */
 function offCarrier(edge: Edge, { x, y }: Vec): number {
-  if (edge.kind === 'arc') return Math.abs(Math.hypot(x - edge.centre.x, y - edge.centre.y) - edge.radius);
+  if (edge.kind === 'arc') {
+    const [cx, cy] = [x - edge.centre.x, y - edge.centre.y];
+    return Math.abs(Math.sqrt(cx * cx + cy * cy) - edge.radius);
+  }
   const { from, to } = edge;
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   return Math.abs(dx * (y - from.y) - dy * (x - from.x)) / Math.hypot(dx, dy);
+}
+
+/** The first of the sides that lie nearest to a point, and where on it. Most are seen to lie farther by their middles. */
+function nearestSide(sides: readonly Line[], p: Vec) {
+  let best = { i: 0, near: nearestOnEdge(sides[0]!, p) };
+  for (let i = 1; i < sides.length; i++) {
+    const { from, to } = sides[i]!;
+    const reach = best.near.distance + (Math.abs(to.x - from.x) + Math.abs(to.y - from.y)) / 2;
+    if (Math.abs(p.x - (from.x + to.x) / 2) > reach || Math.abs(p.y - (from.y + to.y) / 2) > reach) continue;
+    const near = nearestOnEdge(sides[i]!, p);
+    if (near.distance < best.near.distance) best = { i, near };
+  }
+  return best;
 }
 
 function zAlong(corners: readonly Vec3[], i: number, t: number): number {

@@ -1,7 +1,7 @@
 import { dot3, type Edge, pointToWorld, subtract3, type Vec3 } from '../../geometry/index.ts';
 import type { SolidPart } from '../contact/api.ts';
 import type { Bore } from './api.ts';
-import { type Exit, exitsAlong } from './wood-behind.ts';
+import { type Exit, exitsAlong, NOWHERE } from './wood-behind.ts';
 
 /** mm on either side of a corner of the outline at which its two edges are met. */
 const ASIDE = 1e-4;
@@ -21,10 +21,11 @@ export function exitOfBore(part: SolidPart, { own, length, width }: Bore): Exit 
     .flatMap((s) => [s - ASIDE, s + ASIDE])
     .filter((s) => Math.abs(s) <= half);
   const even = half === 0 ? [0] : Array.from({ length: STEPS + 1 }, (_, k) => half * ((2 * k) / STEPS - 1));
-  return [...even, ...looking]
-    .flatMap((x) => [-width / 2, 0, width / 2].map((y) => pointToWorld(own, { x, y, z: 0 })))
-    .map(exitsAlong(part, own.z))
-    .reduce((first, each) => (each.reach < first.reach ? each : first));
+  const sooner = exitsAlong(part, own.z);
+  let first = NOWHERE;
+  for (const x of [...even, ...looking])
+    for (const y of [-width / 2, 0, width / 2]) first = sooner(pointToWorld(own, { x, y, z: 0 }), first);
+  return first;
 }
 
 /** Where an edge begins, and where an arc stands out most against the drilled line. */

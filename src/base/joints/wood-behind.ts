@@ -19,6 +19,7 @@ import {
 } from '../../geometry/index.ts';
 import type { Contact, SolidPart } from '../contact/api.ts';
 import type { Hollow } from '../contact/without-pockets.ts';
+import { soonestOn } from '../joint-rules/index.ts';
 import type { Side } from './joint-pair.ts';
 import { woodToPocket } from './wood-to-pocket.ts';
 
@@ -53,13 +54,13 @@ export interface Exit {
   readonly on: string;
 }
 
-const NOWHERE: Exit = { reach: Infinity, on: '' };
+export const NOWHERE: Exit = { reach: Infinity, on: '' };
 
 /**
- * Asks where lines of one direction first come out of a part, each from a point of its surface; point and direction in the part's own frame.
- * What does not depend on the point is reckoned once.
+ * Asks where lines of one direction first come out of a part, each from a point of its surface, if sooner than another exit; points and direction in
+ * the part's own frame. What does not depend on the point is reckoned once.
  */
-export function exitsAlong({ drawn, cuts }: SolidPart, along: Vec3): (p: Vec3) => Exit {
+export function exitsAlong({ drawn, cuts }: SolidPart, along: Vec3): (p: Vec3, other?: Exit) => Exit {
   const planes = [
     { name: 'face', plane: { normal: { x: 0, y: 0, z: 1 }, offset: 0 } },
     { name: 'back', plane: { normal: { x: 0, y: 0, z: -1 }, offset: drawn.thickness } },
@@ -69,8 +70,8 @@ export function exitsAlong({ drawn, cuts }: SolidPart, along: Vec3): (p: Vec3) =
     return speed > 1e-9 ? [{ name, plane, speed }] : [];
   });
   const fromOutline = outlineAlong(drawn.region, along);
-  return (p) => {
-    let first = NOWHERE;
+  return (p, other = NOWHERE) => {
+    let first = other;
     for (const { name, plane, speed } of planes) {
       const depth = -heightOver(plane, p);
       if (depth > RESIDUE_TOLERANCE && depth / speed < first.reach)
@@ -80,7 +81,7 @@ export function exitsAlong({ drawn, cuts }: SolidPart, along: Vec3): (p: Vec3) =
   };
 }
 
-/** The same for the outline, where it lies nearer than another exit. */
+/** The same for the outline. */
 function outlineAlong(region: Region, along: Vec3): (p: Vec3, other: Exit) => Exit {
   const run = Math.hypot(along.x, along.y);
   if (run < 1e-9) return (_, other) => other;
@@ -88,11 +89,10 @@ function outlineAlong(region: Region, along: Vec3): (p: Vec3, other: Exit) => Ex
   const way = { x: along.x / run, y: along.y / run };
   return (p, other) => {
     let first = other;
-    const end = { x: p.x + way.x * reach, y: p.y + way.y * reach };
-    const ray = line({ x: p.x, y: p.y }, end, { id: 'drilled', role: 'left' });
     for (const edge of edges) {
-      if (isBeside(edge, p, way) || !isAhead(edge, p, way, first.reach * run)) continue;
-      const met = intersectEdges(ray, edge);
+      if (isBeside(edge, p, way) || soonestOn(edge, p, way) > first.reach * run) continue;
+      const end = { x: p.x + way.x * reach, y: p.y + way.y * reach };
+      const met = intersectEdges(line({ x: p.x, y: p.y }, end, DRILLED), edge);
       if (met.kind !== 'points') continue;
       for (const { onA } of met.points) {
         const far = onA * reach;
@@ -102,6 +102,8 @@ function outlineAlong(region: Region, along: Vec3): (p: Vec3, other: Exit) => Ex
     return first;
   };
 }
+
+const DRILLED = { id: 'drilled', role: 'left' } as const;
 
 /** The edges of an outline, and mm that lead out of it from anywhere near. */
 const outlineOf = keptFor((region: Region) => {
@@ -116,14 +118,4 @@ function isBeside(edge: Edge, p: Vec, way: Vec): boolean {
   if (edge.kind === 'arc') return Math.abs(off(edge.centre)) > edge.radius + CONTACT_TOLERANCE;
   const [from, to] = [off(edge.from), off(edge.to)];
   return Math.min(from, to) > CONTACT_TOLERANCE || Math.max(from, to) < -CONTACT_TOLERANCE;
-}
-
-/** Does an edge perhaps lie before a place on the line, and not behind where it begins? */
-function isAhead(edge: Edge, p: Vec, way: Vec, most: number): boolean {
-  const along = (q: Vec): number => way.x * (q.x - p.x) + way.y * (q.y - p.y);
-  const [from, to] =
-    edge.kind === 'arc'
-      ? [along(edge.centre) - edge.radius, along(edge.centre) + edge.radius]
-      : [along(edge.from), along(edge.to)];
-  return Math.max(from, to) > 0 && Math.min(from, to) < most;
 }
