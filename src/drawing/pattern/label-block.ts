@@ -30,37 +30,55 @@ const LONGEST_LINE = 120;
 /** White between rows, mm. */
 const ROW_GAP = 0.4;
 
+/** What a label says at one height of lettering, measured: the same at every angle. */
+export interface LabelWords {
+  readonly height: number;
+  /** Height of all but the name. */
+  readonly small: number;
+  readonly name: Item;
+  /** That the pattern is mirrored, where it is. */
+  readonly warning: readonly Item[];
+  /** From the most words to the fewest: all in one item, or in two. */
+  readonly facts: readonly { readonly all: Item; readonly first: Item; readonly rest: Item }[];
+}
+
+export function labelWords(source: PatternSource, height: number): LabelWords {
+  const small = smallerThan(height);
+  const item = (words: readonly string[]): Item => textItem(words.join(' \u00b7 '), small, 'regular', 'mark');
+  const mirrored = mirroredWords(source);
+  return {
+    height,
+    small,
+    name: textItem(nameLine(source), height, 'semibold', 'mark'),
+    warning: mirrored === undefined ? [] : [textItem(mirrored, small, 'semibold', 'against')],
+    facts: manyWords(source).map((many) => {
+      const said = factsOf(source, many);
+      return { all: item(said), first: item(said.slice(0, 2)), rest: item(said.slice(2)) };
+    }),
+  };
+}
+
 /**
  * The label at one height of lettering, in each of its arrangements from the fullest to the flattest, first with the most
  * words and then with fewer. All of them carry
  * the name with the hand, what the paper is and how many, the show face, which way is up, the grain, and the word that the
- * pattern is mirrored. `angle` is the direction of its baselines (rad), from which the arrows take theirs; `grain` that of
- * the wood where it stands.
+ * pattern is mirrored. `up` and `grain`: directions from that of the label's baselines (rad), as its arrows show them.
  */
 export function labelArrangements(
-  source: PatternSource,
-  { height, angle, grain }: { readonly height: number; readonly angle: number; readonly grain: number },
+  { height, small, name, warning, facts }: LabelWords,
+  { up, grain }: { readonly up: number; readonly grain: number },
 ): readonly LabelBlock[] {
-  const small = smallerThan(height);
-  const name = textItem(nameLine(source), height, 'semibold', 'mark');
-  const facts = (words: readonly string[]): Item =>
-    textItem(words.join(' \u00b7 '), small, 'regular', 'mark');
-  const arrows = [
-    ...arrowItems('up', source.part.up - angle, small),
-    ...arrowItems('grain', grain - angle, small),
-  ];
-  const mirrored = mirroredWords(source);
-  const warning = mirrored === undefined ? [] : [[textItem(mirrored, small, 'semibold', 'against')]];
-  return manyWords(source).flatMap((many, at, all) => {
-    const said = factsOf(source, many);
+  const arrows = [...arrowItems('up', up, small), ...arrowItems('grain', grain, small)];
+  const above = warning.map((item) => [item]);
+  return facts.flatMap(({ all, first, rest }, at) => {
     const rows = [
-      [...warning, [name], [facts(said.slice(0, 2))], [facts(said.slice(2))], arrows],
-      [...warning, [name], [facts(said)], arrows],
-      [...warning, [name, ...arrows], [facts(said)]],
+      [...above, [name], [first], [rest], arrows],
+      [...above, [name], [all], arrows],
+      [...above, [name, ...arrows], [all]],
     ].map((each) => stack(each, small));
-    const flat = stack([[name, ...warning.flat(), facts(said), ...arrows]], small);
+    const flat = stack([[name, ...warning, all, ...arrows]], small);
     const isShort = flat.width <= LONGEST_LINE || height === LETTER_HEIGHTS[0];
-    return at === all.length - 1 && isShort ? [...rows, flat] : rows;
+    return at === facts.length - 1 && isShort ? [...rows, flat] : rows;
   });
 }
 
@@ -158,6 +176,6 @@ function grainArrow(middle: Vec, direction: Vec, long: number): readonly PathMar
 }
 
 /** What all arrangements at one height have in common about their middle: room for the name alone, mm. */
-export function coreOfLabel(source: PatternSource, height: number): Pick<LabelBlock, 'width' | 'height'> {
-  return { width: widthOfText(nameLine(source), height, 'semibold'), height: height * ROW };
+export function coreOfLabel({ name }: LabelWords): Pick<LabelBlock, 'width' | 'height'> {
+  return name;
 }

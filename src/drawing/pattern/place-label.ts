@@ -3,7 +3,13 @@ import type { Drawing } from '../layout/drawing.ts';
 import { type OrientedBox, type TurnedShape, turnedShape } from '../layout/oriented-box.ts';
 import { readable } from '../layout/strokes.ts';
 import { edgeAngle, type Spot } from './inside-grid.ts';
-import { coreOfLabel, type LabelBlock, labelArrangements } from './label-block.ts';
+import {
+  coreOfLabel,
+  type LabelBlock,
+  type LabelWords,
+  labelArrangements,
+  labelWords,
+} from './label-block.ts';
 import type { PatternSource } from './source.ts';
 
 /** White kept round a label, mm. */
@@ -31,13 +37,22 @@ interface Arrangements {
 
 /** `direction`: of the centre line, rad. */
 export function placingOf(drawing: Drawing, source: PatternSource, direction: number): Placing {
+  const words = new Map<number, LabelWords>();
+  const wordsAt = (height: number): LabelWords => {
+    const made = words.get(height) ?? labelWords(source, height);
+    words.set(height, made);
+    return made;
+  };
   return {
     drawing,
     source,
     main: readable(direction),
-    coreAt: kept((height, angle) => roomOf(coreOfLabel(source, height), angle)),
+    coreAt: kept((height, angle) => roomOf(coreOfLabel(wordsAt(height)), angle)),
     blocksAt: kept((height, angle, grain) => {
-      const blocks = labelArrangements(source, { height, angle, grain });
+      const blocks = labelArrangements(wordsAt(height), {
+        up: source.part.up - angle,
+        grain: grain - angle,
+      });
       const width = blocks.reduce((least, block) => Math.min(least, block.width), Infinity);
       const high = blocks.reduce((least, block) => Math.min(least, block.height), Infinity);
       return {
