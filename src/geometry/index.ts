@@ -121,6 +121,7 @@ export {
   leftOf,
   length,
   middle,
+  norm,
   polar,
   scale,
   subtract,

@@ -1,4 +1,4 @@
-import { norm, type Box, type Vec, vec } from '../geometry/index.ts';
+import { type Box, norm, type Vec, vec } from '../geometry/index.ts';
 import { MM_PER } from '../measure/index.ts';
 import type { Paper, PrintFonts } from './api.ts';
 import { heading, LEADING, paragraphs, TEXT_HEIGHT } from './first-page/block.ts';

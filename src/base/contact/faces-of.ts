@@ -12,6 +12,7 @@ import {
   type Frame,
   type Line,
   lengthOf,
+  norm,
   type Plane3,
   planeThrough,
   planeToFrame,
@@ -172,7 +173,7 @@ function wallOf({ cuts }: Shape, own: Frame, edge: Line, thickness: number): rea
   return cuts.reduce((regions, cut) => {
     const { normal, offset } = planeToFrame(own, cut.plane);
     const within = { x: normal.x, y: normal.y };
-    if (Math.hypot(within.x, within.y) < ANGLE_TOLERANCE) return offset < -CONTACT_TOLERANCE ? [] : regions;
+    if (norm(within.x, within.y) < ANGLE_TOLERANCE) return offset < -CONTACT_TOLERANCE ? [] : regions;
     return keepHalfPlane(regions, { normal: within, offset }, cut);
   }, whole);
 }

@@ -2,6 +2,7 @@ import {
   type Edge,
   type Frame,
   line,
+  norm,
   type Outline,
   pointAt,
   type Region,
@@ -20,7 +21,7 @@ import type { SolidPart } from './api.ts';
 export function mapSlanting({ drawn }: Pick<SolidPart, 'drawn'>, frame: Frame): readonly Region[] {
   const { region, thickness } = drawn;
   const [along, climb] = [frame.x, frame.y];
-  const flat = Math.hypot(climb.x, climb.y);
+  const flat = norm(climb.x, climb.y);
   const [top, bottom] = [-frame.origin.z / climb.z, (-thickness - frame.origin.z) / climb.z];
   const across = { x: climb.x / flat, y: climb.y / flat };
   const base = across.x * frame.origin.x + across.y * frame.origin.y;

@@ -10,6 +10,7 @@ import {
   type Frame,
   line,
   nearestOnEdges,
+  norm,
   planeToFrame,
   polygonOutline,
   type Region,
@@ -37,13 +38,13 @@ export function sectionOfPart(
   without: (name: string) => boolean = () => false,
 ): readonly Region[] {
   const cuts = part.cuts.filter(({ name }) => !without(name));
-  if (Math.hypot(frame.z.x, frame.z.y) < SQUARE_TURN) return levelSection(part, frame, cuts);
+  if (norm(frame.z.x, frame.z.y) < SQUARE_TURN) return levelSection(part, frame, cuts);
   const inner = innerFrame(frame);
   const start = Math.abs(frame.z.z) < SQUARE_TURN ? squareSection(part, inner) : mapSlanting(part, inner);
   const section = cuts.reduce<readonly Region[]>((regions, cut) => {
     const { normal, offset } = planeToFrame(inner, cut.plane);
     const within = { x: normal.x, y: normal.y };
-    if (Math.hypot(within.x, within.y) < SQUARE_TURN) return offset < -SQUARE_TURN ? [] : regions;
+    if (norm(within.x, within.y) < SQUARE_TURN) return offset < -SQUARE_TURN ? [] : regions;
     return keepHalfPlane(regions, { normal: within, offset }, cut);
   }, start);
   const to = similarityTo(inner, frame);

@@ -1,3 +1,4 @@
+import { norm } from '../../geometry/index.ts';
 /** How a leg leans that leans both ways. Angles in rad. */
 export interface Lean {
   /** From plumb. */
@@ -15,8 +16,8 @@ export interface Lean {
  */
 export function leanOf(rake: number, splay: number): Lean {
   const [a, b] = [Math.tan(rake), Math.tan(splay)];
-  const run = Math.hypot(a, b);
-  return { lean: Math.atan(run), line: Math.atan2(b, a), lengthPerHeight: Math.hypot(1, run) };
+  const run = norm(a, b);
+  return { lean: Math.atan(run), line: Math.atan2(b, a), lengthPerHeight: norm(1, run) };
 }
 
 /** The way back: rake and splay of a leg that leans so. */

@@ -1,4 +1,4 @@
-import { dot3, type Vec3 } from '../../geometry/index.ts';
+import { dot3, norm, type Vec3 } from '../../geometry/index.ts';
 import type { Blank, CutPlane, EndCut, Laid, Lay, SawnCut } from './api.ts';
 import { arrisesOfCut } from './arrises.ts';
 import { RIP_WITHIN, SAME_SETTING } from './facts.ts';
@@ -17,7 +17,7 @@ import { settingOfCut } from './saw-setting.ts';
  */
 export function sawnCut(plane: CutPlane, blank: Blank): SawnCut {
   const m = planeInFenceFrame(plane, blank.fenceAngle).normal;
-  const flat = Math.hypot(m.x, m.y);
+  const flat = norm(m.x, m.y);
   if (flat < Math.sin(SAME_SETTING)) return { kind: 'flat', side: m.z > 0 ? 'face' : 'back', plane };
   if (Math.abs(m.y) < flat * Math.sin(RIP_WITHIN)) return ripCut(plane, blank);
   return endCut(plane, m, blank);

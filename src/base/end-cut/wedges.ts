@@ -1,4 +1,4 @@
-import { ANGLE_TOLERANCE } from '../../geometry/index.ts';
+import { ANGLE_TOLERANCE, norm } from '../../geometry/index.ts';
 import type { SawRange, SawSetting } from './api.ts';
 import { bladeNormal } from './saw-setting.ts';
 
@@ -23,7 +23,7 @@ export function tiltWithWedge(setting: SawSetting, saw: SawRange): number | unde
   const most = setting.tilt < 0 ? saw.tilt.left : saw.tilt.right;
   if (Math.abs(setting.tilt) <= most + ANGLE_TOLERANCE) return undefined;
   const n = bladeNormal(setting);
-  const share = Math.sin(most) / Math.hypot(n.x, n.z);
+  const share = Math.sin(most) / norm(n.x, n.z);
   if (share > 1) return undefined;
   return Math.sign(setting.tilt) * (Math.atan2(Math.abs(n.z), n.x) - Math.asin(share));
 }

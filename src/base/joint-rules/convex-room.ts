@@ -1,4 +1,11 @@
-import { type Line, lengthOf, POSITION_TOLERANCE, type Region, type Vec } from '../../geometry/index.ts';
+import {
+  type Line,
+  lengthOf,
+  norm,
+  POSITION_TOLERANCE,
+  type Region,
+  type Vec,
+} from '../../geometry/index.ts';
 import type { Room, Stretch } from './api.ts';
 
 /** What lies on the inner side of a straight edge: n · p ≥ offset, n a unit vector. */
@@ -24,7 +31,7 @@ export function convexRoom(contact: readonly Region[]): ConvexRoom | undefined {
   if (!edges.every((edge): edge is Line => edge.kind === 'line')) return undefined;
   const lines = edges.filter((edge) => lengthOf(edge) > POSITION_TOLERANCE);
   const ways = lines.map(({ from, to }) => {
-    const size = Math.hypot(to.x - from.x, to.y - from.y);
+    const size = norm(to.x - from.x, to.y - from.y);
     return { x: (to.x - from.x) / size, y: (to.y - from.y) / size };
   });
   let turned = 0;

@@ -4,6 +4,7 @@ import {
   directionToFrame,
   directionToWorld,
   type Frame,
+  norm,
   pointToWorld,
   type Region,
   scale3,
@@ -64,7 +65,7 @@ export function boreWorld(
 export function boreOf(pair: JointPair, side: Side, { from, to, radius }: InsertPlace, depth: number): Bore {
   const middle = { x: (from.x + to.x) / 2, y: (from.y + to.y) / 2 };
   const own = frameInPart(side.part, boreWorld(pair.contact.frame, side.into, middle));
-  const swept = Math.hypot(to.x - from.x, to.y - from.y);
+  const swept = norm(to.x - from.x, to.y - from.y);
   const tag = { id: pair.id, role: 'joint' } as const;
   const outline: Region = {
     outer: slotOutline(vec(-swept / 2, 0), vec(swept / 2, 0), radius, tag),

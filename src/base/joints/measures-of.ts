@@ -6,6 +6,7 @@ import {
   type Edge,
   type Frame,
   nearestOnEdges,
+  norm,
   pointToFrame,
   pointToWorld,
   scale3,
@@ -49,7 +50,7 @@ function three(measure: Omit<Measure, 'to' | 'value'>, value: number, reach: num
 function reachOf(own: Frame, size: Box, along: Frame['x']): number {
   const [long, wide] = [size.maxX - size.minX, size.maxY - size.minY];
   const radius = Math.min(long, wide) / 2;
-  const aside = Math.hypot(dot3(own.x, along), dot3(own.y, along));
+  const aside = norm(dot3(own.x, along), dot3(own.y, along));
   return Math.abs(dot3(own.x, along)) * (long / 2 - radius) + aside * radius;
 }
 

@@ -2,6 +2,7 @@ import {
   chordAlong,
   cross3,
   type Frame,
+  norm,
   pointToFrame,
   pointToWorld,
   polygonOutline,
@@ -118,7 +119,7 @@ function wallsOf(
   return rays.flatMap(({ from, towards }): readonly SectionWall[] => {
     const chord = chordAlong(regions, from, { x: towards.x - from.x, y: towards.y - from.y });
     if (chord === undefined) return [];
-    const value = Math.hypot(chord.to.x - from.x, chord.to.y - from.y);
+    const value = norm(chord.to.x - from.x, chord.to.y - from.y);
     return [{ from, to: chord.to, value }];
   });
 }

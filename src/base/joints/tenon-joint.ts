@@ -1,5 +1,5 @@
 import type { Finding } from '../../core/index.ts';
-import { boundsOfRegions, cross3, slotOutline, vec } from '../../geometry/index.ts';
+import { boundsOfRegions, cross3, norm, slotOutline, vec } from '../../geometry/index.ts';
 import { GRAIN_SLOPE } from '../../materials/index.ts';
 import { frameInPart } from '../contact/frame-in-part.ts';
 import { layOutTenon, type TenonLayout } from '../joint-rules/index.ts';
@@ -58,7 +58,7 @@ function shortGrain(pair: JointPair): readonly Finding[] {
   const [first] = sidesOf(pair);
   const fibres = fibresOf(pair, first);
   const across = cross3(fibres, { x: 0, y: 0, z: 1 });
-  const slope = Math.hypot(across.x, across.y) / Math.abs(fibres.z);
+  const slope = norm(across.x, across.y) / Math.abs(fibres.z);
   if (!(slope > GRAIN_SLOPE.caution)) return [];
   return [
     {

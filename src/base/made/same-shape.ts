@@ -6,6 +6,7 @@ import {
   type Edge,
   length3,
   nearestOnEdges,
+  norm,
   POSITION_TOLERANCE,
   pointAt,
   polar,
@@ -118,7 +119,7 @@ function liesAlong(edges: readonly Edge[], others: readonly Edge[]): boolean {
 }
 
 const isNearEnd = (edge: Edge, p: Edge['from']): boolean =>
-  [edge.from, edge.to].some((end) => Math.hypot(end.x - p.x, end.y - p.y) <= SAME_MADE);
+  [edge.from, edge.to].some((end) => norm(end.x - p.x, end.y - p.y) <= SAME_MADE);
 
 const edgesOf = (regions: readonly Region[]): readonly Edge[] =>
   regions.flatMap(({ outer, holes }) => [outer, ...holes].flatMap((loop) => loop.edges));
@@ -130,7 +131,7 @@ function samePieces(a: Shape, b: Shape, motion: Similarity): boolean {
     const other = others[at]!;
     const [from, to] = [piece.leftOf.from, piece.leftOf.to].map((p) => transformPoint(p, motion));
     const along = subtract(other.leftOf.to, other.leftOf.from);
-    const long = Math.hypot(along.x, along.y);
+    const long = norm(along.x, along.y);
     const off = (p: typeof from): number => Math.abs(cross(along, subtract(p!, other.leftOf.from))) / long;
     const grain = polar(piece.grain + motion.turn);
     return (

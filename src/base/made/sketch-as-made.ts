@@ -3,6 +3,7 @@ import {
   clipEdgesToRegions,
   type Edge,
   line,
+  norm,
   type Outline,
   POSITION_TOLERANCE,
   type Region,
@@ -21,7 +22,7 @@ export function sketchAsMade({ drawn, face, cuts }: Shape): SketchedPart {
   const isLeft = (p: Vec): boolean =>
     cuts.every((cut) => {
       const { normal, offset } = halfPlaneAt(cut, 0);
-      const length = Math.hypot(normal.x, normal.y);
+      const length = norm(normal.x, normal.y);
       return normal.x * p.x + normal.y * p.y - offset <= length * POSITION_TOLERANCE;
     });
   const ids = new Set([region.outer, ...region.holes].flatMap(({ edges }) => edges.map(({ tag }) => tag.id)));

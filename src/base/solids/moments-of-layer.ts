@@ -1,6 +1,7 @@
 import {
   add3,
   momentsOfRegions,
+  norm,
   type Plane3,
   type Region,
   SQUARE_TURN,
@@ -86,7 +87,7 @@ function keepBelow(
 ): readonly Region[] {
   const normal = { x: low.x - high.x, y: low.y - high.y };
   const offset = high.at - low.at;
-  if (Math.hypot(normal.x, normal.y) >= SAME_SLOPE) return keepHalfPlane(regions, { normal, offset }, CUT);
+  if (norm(normal.x, normal.y) >= SAME_SLOPE) return keepHalfPlane(regions, { normal, offset }, CUT);
   const keeps = Math.abs(offset) < SAME_SLOPE ? whenEqual : offset > 0;
   return keeps ? regions : [];
 }

@@ -2,6 +2,7 @@ import {
   boundsOfRegions,
   intersectRegions,
   leftOf,
+  norm,
   type Outline,
   polygonOutline,
   type Region,
@@ -38,7 +39,7 @@ export function keepHalfPlane(
     { x: box.maxX, y: box.maxY },
     { x: box.minX, y: box.maxY },
   ];
-  const length = Math.hypot(normal.x, normal.y);
+  const length = norm(normal.x, normal.y);
   const out = scale(normal, 1 / length);
   const reach = corners.map((p) => out.x * p.x + out.y * p.y - offset / length);
   if (Math.max(...reach) <= 0) return regions;

@@ -1,5 +1,5 @@
 import { fail, ok, type Problem, type Result } from '../../core/index.ts';
-import { type Frame, flipPlane, type Plane3 } from '../../geometry/index.ts';
+import { type Frame, flipPlane, norm, type Plane3 } from '../../geometry/index.ts';
 import type { PlacedSketch, Sketch } from '../../sketch/index.ts';
 import type { PlacedPart, StandingBase } from '../api.ts';
 import { changesHand, type Motion, motionsOf, moveFrame, movePlane } from './copies.ts';
@@ -77,7 +77,7 @@ function standPlace(
     standCopy(place, { hand: handFor(motion), frame: moveFrame(frame, motion), motion, copy }),
   );
   const [first] = copies;
-  const flat = first?.cuts.find(({ plane }) => Math.hypot(plane.normal.x, plane.normal.y) < 1e-6);
+  const flat = first?.cuts.find(({ plane }) => norm(plane.normal.x, plane.normal.y) < 1e-6);
   if (flat !== undefined) {
     const message = `${flat.name} lies along the faces of ${place.name}: it would plane the part thinner, not cut it`;
     return fail({

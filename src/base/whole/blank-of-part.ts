@@ -1,4 +1,14 @@
-import { angleOf, dot, type Edge, leftOf, lengthOf, polar, scale, subtract } from '../../geometry/index.ts';
+import {
+  angleOf,
+  dot,
+  type Edge,
+  leftOf,
+  lengthOf,
+  norm,
+  polar,
+  scale,
+  subtract,
+} from '../../geometry/index.ts';
 import type { Cut } from '../api.ts';
 import { RIP_WITHIN } from '../end-cut/facts.ts';
 import type { Blank, CutPlane, EdgeSide } from '../end-cut/index.ts';
@@ -67,7 +77,7 @@ function referenceOf(made: MadePart, direction: number, about: Cut | undefined):
   const own = about === undefined ? 1 : side(about);
   const crosses = ({ plane }: Cut): boolean =>
     Math.abs(dot(plane.normal, polar(direction))) >
-    Math.sin(RIP_WITHIN) * Math.hypot(plane.normal.x, plane.normal.y);
+    Math.sin(RIP_WITHIN) * norm(plane.normal.x, plane.normal.y);
   const other = made.cuts.find((cut) => cut.meets && crosses(cut) && side(cut) === -own);
   if (other !== undefined) return { kind: 'cut', plane: cutPlane(other) };
   const { along } = extentAlong(made.silhouette, direction);

@@ -4,6 +4,7 @@ import {
   distance,
   type Edge,
   middle,
+  norm,
   pointToWorld,
   polygonOutline,
   type Region,
@@ -96,7 +97,7 @@ function centreLines(work: readonly JointWork[], labelOf: (joint: string) => str
     if (first === undefined) return [];
     // On the part's plane the drilled line of an edge or end shows at its length, that of the face as a point.
     const depth = first.kind === 'tenon' ? first.length : first.depth;
-    const along = Math.hypot(first.own.z.x, first.own.z.y) > 0.5;
+    const along = norm(first.own.z.x, first.own.z.y) > 0.5;
     const lines = own.map((each) => {
       const far = pointToWorld(each.own, along ? { x: 0, y: 0, z: depth } : { x: 1, y: 0, z: 0 });
       return { from: vec(each.own.origin.x, each.own.origin.y), to: vec(far.x, far.y) };

@@ -1,4 +1,4 @@
-import type { Edge, Vec } from '../../geometry/index.ts';
+import { type Edge, norm, type Vec } from '../../geometry/index.ts';
 import { flattenEdge } from './flatten.ts';
 import {
   type OrientedBox,
@@ -102,7 +102,7 @@ export function createOccupancy(span: number): Occupancy {
   /** In pieces no longer than a cell, so that a slanting line fills no more cells than it passes. */
   const addStraight = (from: Vec, to: Vec): void => {
     const [dx, dy] = [to.x - from.x, to.y - from.y];
-    const count = Math.max(1, Math.ceil(Math.hypot(dx, dy) / size));
+    const count = Math.max(1, Math.ceil(norm(dx, dy) / size));
     for (let i = 0; i < count; i++) {
       addPiece(
         from.x + (dx * i) / count,

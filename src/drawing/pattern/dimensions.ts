@@ -6,6 +6,7 @@ import {
   directionAt,
   dot,
   nearestOnEdge,
+  norm,
   polar,
   scale,
   subtract,
@@ -139,7 +140,7 @@ function cornerAt(
   at: Vec,
 ): { readonly start: number; readonly angle: number } | undefined {
   const edges = edgesOf([source.part.region]);
-  const near = (p: Vec): boolean => Math.hypot(p.x - at.x, p.y - at.y) < 1e-6;
+  const near = (p: Vec): boolean => norm(p.x - at.x, p.y - at.y) < 1e-6;
   const before = edges.find((edge) => near(edge.to));
   const after = edges.find((edge) => near(edge.from));
   if (before === undefined || after === undefined) return undefined;

@@ -4,6 +4,7 @@ import {
   boundsOfRegions,
   circleOutline,
   distance,
+  norm,
   type Region,
   type Vec,
 } from '../../geometry/index.ts';
@@ -137,7 +138,7 @@ function middleLine({ minX, minY, maxX, maxY }: Box): SketchedPart['centreLine']
 /** About how far the drawing will reach, notes included, mm. */
 function spanOf({ main, part }: PatternSource): number {
   const { minX, minY, maxX, maxY } = boundsOfRegions([part.region, ...main]);
-  return Math.hypot(maxX - minX, maxY - minY) * 1.5;
+  return norm(maxX - minX, maxY - minY) * 1.5;
 }
 
 function mainRegions(part: SketchedPart, routing: Routing, { view }: PatternOptions): readonly Region[] {

@@ -4,6 +4,7 @@ import {
   type Line,
   lengthOf,
   nearestOnEdges,
+  norm,
   type Outline,
   subtract,
   type Vec,
@@ -76,7 +77,7 @@ function isSameCircle(edge: Edge, first: Edge): boolean {
     edge.kind === 'arc' &&
     first.kind === 'arc' &&
     Math.abs(edge.radius - first.radius) < SAME &&
-    Math.hypot(edge.centre.x - first.centre.x, edge.centre.y - first.centre.y) < SAME
+    norm(edge.centre.x - first.centre.x, edge.centre.y - first.centre.y) < SAME
   );
 }
 

@@ -1,4 +1,4 @@
-import { boundsOfRegions, type Line, type Region } from '../../geometry/index.ts';
+import { boundsOfRegions, type Line, norm, type Region } from '../../geometry/index.ts';
 import type { Mark } from '../api.ts';
 import { type Drawing, pathMark } from '../layout/drawing.ts';
 import { edgesOf } from '../layout/edges-of.ts';
@@ -27,7 +27,7 @@ export function hatch(regions: readonly Region[], angle: number): readonly Line[
   if (edges.length === 0) return [];
   const box = boundsOfRegions(regions);
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  const reach = Math.hypot(box.maxX - box.minX, box.maxY - box.minY) / 2 + 0.1;
+  const reach = norm(box.maxX - box.minX, box.maxY - box.minY) / 2 + 0.1;
   const pitch = Math.max(LEAST_PITCH, (2 * reach) / MOST_LINES);
   const lines: Line[] = [];
   for (let y = -reach + pitch / 2; y < reach; y += pitch) {

@@ -3,6 +3,7 @@ import {
   add3,
   type Frame,
   line,
+  norm,
   pointToFrame,
   STAY,
   scale3,
@@ -85,7 +86,7 @@ function middles(
 ): readonly PictureLine[] {
   const between = (from: Vec3, to: Vec3): readonly PictureLine[] => {
     const [a, b] = [pointToFrame(camera, from), pointToFrame(camera, to)];
-    if (Math.hypot(b.x - a.x, b.y - a.y) < POINT) return [];
+    if (norm(b.x - a.x, b.y - a.y) < POINT) return [];
     return [{ role: 'axis', edges: [line({ x: a.x, y: a.y }, { x: b.x, y: b.y }, TAG)], past: 2 }];
   };
   const at = (direction: Vec3, by: number): Vec3 => add3(own.origin, scale3(direction, by));

@@ -1,4 +1,4 @@
-import { type Box, type Edge, type Similarity, transformEdge, type Vec } from '../../geometry/index.ts';
+import { type Box, type Edge, norm, type Similarity, transformEdge, type Vec } from '../../geometry/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
 import type { LineRole, Mark, PathMark, Scene } from '../api.ts';
 import type { Dimension, LaidDimensions } from '../dimension/api.ts';
@@ -107,7 +107,7 @@ function lineOnPaper({ role, edges, past = 0 }: PictureLine, toPaper: Similarity
 }
 
 function beyond(from: Vec, to: Vec, by: number): Vec {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const length = norm(to.x - from.x, to.y - from.y);
   if (length === 0) return to;
   return { x: to.x + ((to.x - from.x) * by) / length, y: to.y + ((to.y - from.y) * by) / length };
 }

@@ -3,6 +3,7 @@ import {
   boundsOfRegions,
   circleOutline,
   distance,
+  norm,
   type Region,
   type Similarity,
   STAY,
@@ -89,7 +90,7 @@ function patternOf(
   const footprint = row.footprint.map((region) => transformRegion(region, FROM_BELOW));
   const holes = row.holes.map((hole) => transformPoint(hole, FROM_BELOW));
   const box = boundsOfRegions(footprint);
-  const drawing = createDrawing(Math.hypot(box.maxX - box.minX, box.maxY - box.minY) * 1.5);
+  const drawing = createDrawing(norm(box.maxX - box.minX, box.maxY - box.minY) * 1.5);
   drawing.draw(footprint.flatMap(outlineMarks));
   for (const hole of holes) drawing.draw(holeMarks(hole, insert.pilot));
   const long = box.maxX - box.minX > box.maxY - box.minY;

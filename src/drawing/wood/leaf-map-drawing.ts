@@ -2,6 +2,7 @@ import {
   type Box,
   clipEdgesToRegions,
   moveBy,
+  norm,
   polygonOutline,
   type Region,
   type Vec,
@@ -149,10 +150,10 @@ function arrowToEnd(
   { level }: LeafPiece,
 ): readonly Mark[] {
   const isHead = level ? markedEnd === (face === 'face' ? 'left' : 'right') : markedEnd === 'up';
-  const size = Math.hypot(head.x, head.y);
+  const size = norm(head.x, head.y);
   const way = vec(((isHead ? 1 : -1) * head.x) / size, ((isHead ? 1 : -1) * head.y) / size);
   const { minX, maxX, minY, maxY } = boxOf(outline);
-  const long = Math.hypot(maxX - minX, maxY - minY);
+  const long = norm(maxX - minX, maxY - minY);
   const half = 0.11 * long;
   // Beside the triangle, towards the head.
   const off = (0.26 * long) / size;

@@ -1,4 +1,4 @@
-import { boundsOfRegions, type Region, STAY, transformRegion, vec } from '../../geometry/index.ts';
+import { boundsOfRegions, norm, type Region, STAY, transformRegion, vec } from '../../geometry/index.ts';
 import type { LengthStyle } from '../../measure/index.ts';
 import type { Patch, PatchTooling } from '../../wood/index.ts';
 import type { CheckLength, Mark, Pattern, ToolFact } from '../api.ts';
@@ -85,7 +85,7 @@ export function patchPattern(patch: Patch, tooling: PatchTooling, lengths: Lengt
     scene,
     withNotes: scene,
     toolFacts: facts(patch, tooling, say),
-    keepOffSeams: [{ at: middle, clearance: Math.hypot(maxX - minX, maxY - minY) / 2 + 5 }],
+    keepOffSeams: [{ at: middle, clearance: norm(maxX - minX, maxY - minY) / 2 + 5 }],
     checks: checksOf(across, along),
   };
 }
@@ -103,7 +103,7 @@ function checksOf(across: Ends, along: Ends): readonly CheckLength[] {
     name: i === 0 ? 'A' : 'B',
     from,
     to,
-    nominal: Math.hypot(to.x - from.x, to.y - from.y),
+    nominal: norm(to.x - from.x, to.y - from.y),
   }));
 }
 

@@ -2,6 +2,7 @@ import {
   type Box,
   dot3,
   type Edge,
+  norm,
   type Projection,
   pointAt,
   pointToWorld,
@@ -33,7 +34,7 @@ export function outlinesOf(
 ): readonly SeenPiece[] {
   const own = frame.pieces.map((id) => map.pieces.find((each) => each.id === id)!);
   const way = own.reduce((sum, { frame: { z } }) => ({ x: sum.x + z.x, y: sum.y + z.y }), { x: 0, y: 0 });
-  const length = Math.hypot(way.x, way.y);
+  const length = norm(way.x, way.y);
   const turned = face === 'face' ? 1 : -1;
   // A face that looks straight up is seen from above, x to the right.
   const right: Vec3 =

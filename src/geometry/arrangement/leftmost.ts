@@ -1,3 +1,4 @@
+import { norm } from '../vec.ts';
 import type { Arrangement } from './arrangement.ts';
 import { SHAPE } from './pieces.ts';
 
@@ -60,6 +61,6 @@ function leavingOf({ pieces, slices, chains }: Arrangement, c: number, sense: nu
     y = turn * (vertices[2 * v0]! - shape[at + 4]!);
     bend = turn / shape[at + 6]!;
   }
-  const size = Math.hypot(x, y);
+  const size = norm(x, y);
   return { x: x / size, y: y / size, bend };
 }

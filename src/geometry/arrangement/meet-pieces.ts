@@ -1,4 +1,5 @@
 import { POSITION_TOLERANCE } from '../tolerance.ts';
+import { norm } from '../vec.ts';
 import { addCut, type Cuts } from './cuts.ts';
 import { addVertex, type Pieces, SHAPE } from './pieces.ts';
 import { joinVertices } from './vertex-union.ts';
@@ -259,7 +260,7 @@ function partedAt(pieces: Pieces, i: number, j: number, x: number, y: number): n
   const at = SHAPE * i;
   const cx = pieces.shape[at + 4]!;
   const cy = pieces.shape[at + 5]!;
-  const f = pieces.shape[at + 6]! / Math.hypot(x - cx, y - cy);
+  const f = pieces.shape[at + 6]! / norm(x - cx, y - cy);
   return carrierDistance(pieces, j, cx + f * (x - cx), cy + f * (y - cy));
 }
 

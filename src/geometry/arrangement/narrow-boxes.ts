@@ -1,5 +1,6 @@
 import { reals, unfilled } from '../memory/lists.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
+import { norm } from '../vec.ts';
 import { type Pieces, SHAPE } from './pieces.ts';
 import { centreOfPieces, ringOf } from './rings.ts';
 
@@ -84,7 +85,7 @@ function partsOf(pieces: Pieces, i: number, cell: number, x: number, y: number):
   }
   if (!(Math.max(wide, high) > cell)) return 1;
   const at = SHAPE * i;
-  const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
+  const chord = norm(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
   const radius = shape[at + 6]!;
   if (chord < WIDEST * radius) return 1;
   const { least, most } = ringOf(pieces, i, x, y);
@@ -122,7 +123,7 @@ function writeArcBoxes(
   const cx = shape[at + 4]!;
   const cy = shape[at + 5]!;
   const radius = shape[at + 6]!;
-  const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
+  const chord = norm(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
   const from = Math.atan2(shape[at + 1]! - cy, shape[at]! - cx);
   const sweep = 2 * Math.asin(Math.min(1, chord / (2 * radius)));
   const step = (turn[i]! * sweep) / parts;

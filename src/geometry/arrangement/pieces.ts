@@ -1,5 +1,6 @@
 import type { Edge } from '../api.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
+import { norm } from '../vec.ts';
 
 /**
  * Lines and arcs as numbers side by side, for the inner loops of booleans and offsets. A piece is a line or an arc of
@@ -132,7 +133,7 @@ export function addArc(
     if ((v0 !== v1 || quarter > 0) && cross > 0 && cross > -0.18 * dot) break;
     if (v0 !== v1 && quarter === 0 && cross >= 0 && dot > 0) break;
     if (quarter === 3) break;
-    const size = radius / Math.hypot(ax, ay);
+    const size = radius / norm(ax, ay);
     const next = addVertex(pieces, cx - turn * ay * size, cy + turn * ax * size);
     addPiece(pieces, from, next, cx, cy, radius, turn, source, side);
     from = next;

@@ -1,5 +1,6 @@
 import { type BoxTree, buildPassingTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import { reals } from '../memory/lists.ts';
+import { norm } from '../vec.ts';
 import type { Arrangement } from './arrangement.ts';
 import { SHAPE } from './pieces.ts';
 import { crossingOfArc, crossingOfLine } from './ray.ts';
@@ -51,7 +52,7 @@ function treeOf({ pieces, slices, counts }: Arrangement): BoxTree {
 }
 
 function arrangementChord(xs: readonly number[], ys: readonly number[]): number {
-  return Math.hypot(xs[0]! - xs[1]!, ys[0]! - ys[1]!);
+  return norm(xs[0]! - xs[1]!, ys[0]! - ys[1]!);
 }
 
 /** Height of an arc of less than half a turn over its chord, mm, and a hair. */

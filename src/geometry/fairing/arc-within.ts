@@ -2,7 +2,7 @@ import type { Edge, EdgeTag, Vec } from '../api.ts';
 import { line } from '../edge.ts';
 import { nearestOnEdge } from '../measure/nearest.ts';
 import { STRAIGHT_RADIUS } from '../tolerance.ts';
-import { add, cross, distance, dot, leftOf, middle, scale, subtract } from '../vec.ts';
+import { add, cross, distance, dot, leftOf, middle, norm, scale, subtract } from '../vec.ts';
 
 /**
  * A line, or else an arc, from the first of a run of points to the last that passes within a tolerance (mm) of all between;
@@ -21,7 +21,7 @@ export function arcWithin(points: readonly Vec[], tolerance: number, tag: EdgeTa
     const out = subtract(p, a);
     const on = subtract(b, p);
     const tangent = add(scale(out, 1 / dot(out, out)), scale(on, 1 / dot(on, on)));
-    const aside = scale(leftOf(tangent), tolerance / Math.hypot(tangent.x, tangent.y));
+    const aside = scale(leftOf(tangent), tolerance / norm(tangent.x, tangent.y));
     least = Math.max(least, turnThrough(a, add(p, aside), b));
     most = Math.min(most, turnThrough(a, subtract(p, aside), b));
     if (!(least <= most)) return undefined;

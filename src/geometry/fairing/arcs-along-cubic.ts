@@ -1,6 +1,6 @@
 import type { Edge, EdgeTag, Vec } from '../api.ts';
 import { line } from '../edge.ts';
-import { distance, leftOf, subtract } from '../vec.ts';
+import { distance, leftOf, norm, subtract } from '../vec.ts';
 import { type Biarc, biarcBetween } from './biarc.ts';
 import {
   type Cubic,
@@ -208,11 +208,10 @@ function ahead(at: Vec, direction: Vec, p: Vec): number {
 }
 
 function distanceToCarrier(edge: Edge, p: Vec): number {
-  if (edge.kind === 'arc')
-    return Math.abs(Math.hypot(p.x - edge.centre.x, p.y - edge.centre.y) - edge.radius);
+  if (edge.kind === 'arc') return Math.abs(norm(p.x - edge.centre.x, p.y - edge.centre.y) - edge.radius);
   const dx = edge.to.x - edge.from.x;
   const dy = edge.to.y - edge.from.y;
-  return Math.abs(dx * (p.y - edge.from.y) - dy * (p.x - edge.from.x)) / Math.hypot(dx, dy);
+  return Math.abs(dx * (p.y - edge.from.y) - dy * (p.x - edge.from.x)) / norm(dx, dy);
 }
 
 /** ∛(change of curvature) · length over each step of the parameter, and in all. */
@@ -222,7 +221,7 @@ function surveyOf(cubic: Cubic): { readonly steps: readonly number[]; readonly t
     const u = (i + 0.5) / SURVEY;
     const { change } = curvatureOfCubic(cubic, u);
     const v = velocityOfCubic(cubic, u);
-    const weight = (Math.cbrt(Math.abs(change)) * Math.hypot(v.x, v.y)) / SURVEY;
+    const weight = (Math.cbrt(Math.abs(change)) * norm(v.x, v.y)) / SURVEY;
     steps.push(Number.isFinite(weight) ? weight : 0);
   }
   const total = steps.reduce((sum, step) => sum + step, 0);
@@ -262,7 +261,7 @@ function corrected(steps: readonly number[], breaks: readonly number[], fits: re
 /** No point of the curve is farther than this from its chord, mm (its control points are not). */
 function strayFromChord({ p0, p1, p2, p3 }: Cubic): number {
   const chord = subtract(p3, p0);
-  const long = Math.hypot(chord.x, chord.y);
+  const long = norm(chord.x, chord.y);
   if (long === 0) return Math.max(distance(p0, p1), distance(p0, p2));
   const normal = leftOf(chord);
   const off = (p: Vec): number => Math.abs((p.x - p0.x) * normal.x + (p.y - p0.y) * normal.y) / long;

@@ -1,5 +1,5 @@
 import type { Vec } from '../api.ts';
-import { distance } from '../vec.ts';
+import { distance, norm } from '../vec.ts';
 
 /** A traced curve near one of its points, with the tremor of the hand taken out. */
 export interface LocalFit {
@@ -83,12 +83,12 @@ function parabolaThrough(samples: readonly Sample[]): (LocalFit & { readonly res
   }
   const cx = solve(m, x);
   const cy = solve(m, y);
-  const speed = Math.hypot(cx[1], cy[1]);
+  const speed = norm(cx[1], cy[1]);
   if (!(speed > 0) || !Number.isFinite(speed)) return undefined;
   let residual = 0;
   for (const { s, p } of samples) {
     const t = s / reach;
-    const off = Math.hypot(cx[0] + t * (cx[1] + t * cx[2]) - p.x, cy[0] + t * (cy[1] + t * cy[2]) - p.y);
+    const off = norm(cx[0] + t * (cx[1] + t * cx[2]) - p.x, cy[0] + t * (cy[1] + t * cy[2]) - p.y);
     residual = Math.max(residual, off);
   }
   return { at: { x: cx[0], y: cy[0] }, direction: { x: cx[1] / speed, y: cy[1] / speed }, reach, residual };

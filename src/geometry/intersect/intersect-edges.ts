@@ -1,7 +1,7 @@
 import type { Edge, Vec } from '../api.ts';
 import { pointAt, sweepOf } from '../edge.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
-import { cross, distance, dot, middle, subtract } from '../vec.ts';
+import { cross, distance, dot, middle, norm, subtract } from '../vec.ts';
 import { distanceToCarrier, meetCarriers, withinSpan } from './carriers.ts';
 import type { EdgeIntersection, Meeting, SharedStretch } from './outcome.ts';
 
@@ -54,7 +54,7 @@ function gapBetween(a0: number, a1: number, wider: number, b0: number, b1: numbe
 function bulgeOf(edge: Edge): number {
   if (edge.kind === 'line') return 0;
   const { from, to, centre, radius, turn } = edge;
-  const chord = Math.hypot(to.x - from.x, to.y - from.y);
+  const chord = norm(to.x - from.x, to.y - from.y);
   const side = turn * ((to.x - from.x) * (centre.y - from.y) - (to.y - from.y) * (centre.x - from.x));
   return side > 0 && chord > 0 ? Math.min(chord, 2 * radius) : 2 * radius;
 }

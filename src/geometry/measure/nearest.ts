@@ -1,6 +1,6 @@
 import type { Arc, Edge, Line, Vec } from '../api.ts';
 import { sweepOf } from '../edge.ts';
-import { cross, distance, dot, subtract } from '../vec.ts';
+import { cross, distance, dot, norm, subtract } from '../vec.ts';
 
 /** The place of an edge that is nearest to a point. */
 export interface Nearest {
@@ -46,7 +46,7 @@ function nearestOnLine({ from, to }: Line, p: Vec): Omit<Nearest, 'index'> {
 function nearestOnArc(edge: Arc, p: Vec): Omit<Nearest, 'index'> {
   const { from, to, centre, radius, turn } = edge;
   const out = subtract(p, centre);
-  const far = Math.hypot(out.x, out.y);
+  const far = norm(out.x, out.y);
   if (far > 0) {
     const start = subtract(from, centre);
     const turned = turn * Math.atan2(cross(start, out), dot(start, out));

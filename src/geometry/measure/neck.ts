@@ -2,7 +2,7 @@ import type { Box, Edge, EdgeTag, Region, Vec } from '../api.ts';
 import { boundsOfEdge } from '../bounds.ts';
 import { directionAt, pointAt, sweepOf } from '../edge.ts';
 import { POSITION_TOLERANCE, SMOOTH_TURN } from '../tolerance.ts';
-import { add, cross, distance, dot, leftOf, middle, polar, scale, subtract } from '../vec.ts';
+import { add, cross, distance, dot, leftOf, middle, norm, polar, scale, subtract } from '../vec.ts';
 import { chordAlong } from './chord-along.ts';
 import { nearestOnEdge } from './nearest.ts';
 
@@ -83,7 +83,7 @@ function acrossBetween(a: Edge, b: Edge): [Vec, Vec][] {
   if (arc.kind === 'arc') {
     const foot = nearestOnEdge(other, arc.centre).point;
     const out = subtract(foot, arc.centre);
-    const long = Math.hypot(out.x, out.y);
+    const long = norm(out.x, out.y);
     for (const s of long > 0 ? [arc.radius / long, -arc.radius / long] : []) {
       const p = nearestOnEdge(arc, add(arc.centre, scale(out, s))).point;
       ways.push(arc === a ? [p, foot] : [foot, p]);
@@ -134,5 +134,5 @@ function isThrough(region: Region, from: Vec, to: Vec, width: number): boolean {
 function boxDistance(a: Box, b: Box): number {
   const dx = Math.max(0, a.minX - b.maxX, b.minX - a.maxX);
   const dy = Math.max(0, a.minY - b.maxY, b.minY - a.maxY);
-  return Math.hypot(dx, dy);
+  return norm(dx, dy);
 }

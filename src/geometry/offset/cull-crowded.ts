@@ -2,6 +2,7 @@ import { shareEdges } from '../arrangement/edge-numbers.ts';
 import { addVertex, newPieces, type Pieces, releasePieces, SHAPE } from '../arrangement/pieces.ts';
 import { type TouchingPairs, touchingPairs } from '../arrangement/touching-pairs.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
+import { norm } from '../vec.ts';
 import type { Nearness } from './nearness.ts';
 import { addRun, type Carrier, type Trimming, trimPiece } from './trim-piece.ts';
 
@@ -69,7 +70,7 @@ function cull(pieces: Pieces, others: Int32Array, how: Omit<Trimming, 'result' |
       addRun(result, piece, v0, v1);
       continue;
     }
-    const chord = Math.hypot(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
+    const chord = norm(shape[at + 2]! - shape[at]!, shape[at + 3]! - shape[at + 1]!);
     trimPiece({ ...how, result, coarse: Math.max(COARSE * how.finest, chord / MOST_PARTS) }, piece, v0, v1);
   }
   return result;

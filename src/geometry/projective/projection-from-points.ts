@@ -1,6 +1,6 @@
 import type { Vec } from '../api.ts';
 import { FLATTEST_CORNER } from '../tolerance.ts';
-import { cross, distance, subtract } from '../vec.ts';
+import { cross, distance, norm, subtract } from '../vec.ts';
 import type { PointPair, Projection, ProjectionFound } from './api.ts';
 import { invertProjection, projectTwice } from './matrix.ts';
 import { solveLinear } from './solve-linear.ts';
@@ -80,7 +80,7 @@ interface Centred {
 function centred(points: readonly Vec[]): Centred {
   const x = points.reduce((sum, p) => sum + p.x, 0) / points.length;
   const y = points.reduce((sum, p) => sum + p.y, 0) / points.length;
-  const far = points.reduce((sum, p) => sum + Math.hypot(p.x - x, p.y - y), 0) / points.length;
+  const far = points.reduce((sum, p) => sum + norm(p.x - x, p.y - y), 0) / points.length;
   const s = Math.SQRT2 / far;
   return {
     points: points.map((p) => ({ x: s * (p.x - x), y: s * (p.y - y) })),

@@ -1,4 +1,5 @@
 import type { Vec } from '../api.ts';
+import { norm } from '../vec.ts';
 import type { Projection } from './api.ts';
 import { project } from './project.ts';
 
@@ -19,7 +20,7 @@ export function stretchAt(p: Vec, projection: Projection): Stretch | undefined {
   const xy = (b - h * to.x) / w;
   const yx = (d - g * to.y) / w;
   const yy = (e - h * to.y) / w;
-  const sum = Math.hypot(xx + yy, yx - xy);
-  const difference = Math.hypot(xx - yy, yx + xy);
+  const sum = norm(xx + yy, yx - xy);
+  const difference = norm(xx - yy, yx + xy);
   return { most: (sum + difference) / 2, least: Math.abs(sum - difference) / 2 };
 }

@@ -2,7 +2,7 @@ import type { Edge, Vec } from '../api.ts';
 import { arc, directionAt, line } from '../edge.ts';
 import { fairBatten } from '../fairing/fair-batten.ts';
 import { FLAT_ARC } from '../tolerance.ts';
-import { cross, distance, dot, subtract } from '../vec.ts';
+import { cross, distance, dot, norm, subtract } from '../vec.ts';
 import type { Stroke, StrokeLoop } from './api.ts';
 
 /** What a stroke comes to from a point; a straight line for now where it cannot be drawn. */
@@ -57,7 +57,7 @@ function centreThrough(
   const arm = subtract(through, from);
   const area = cross(chord, arm);
   const apart = Math.min(distance(from, through), distance(through, to));
-  if (apart < FLAT_ARC || Math.abs(area) < FLAT_ARC * Math.hypot(chord.x, chord.y)) return undefined;
+  if (apart < FLAT_ARC || Math.abs(area) < FLAT_ARC * norm(chord.x, chord.y)) return undefined;
   // From the squares of the two arms at `from`.
   const [c2, a2] = [dot(chord, chord), dot(arm, arm)];
   const at = {

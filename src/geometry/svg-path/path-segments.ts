@@ -1,6 +1,6 @@
 import type { Vec } from '../api.ts';
 import type { Cubic } from '../fairing/cubic.ts';
-import { length } from '../vec.ts';
+import { length, norm } from '../vec.ts';
 import { type Affine, applyToDirection, applyToPoint } from './affine.ts';
 
 /** Part of an ellipse: p(a) = centre + u cos a + v sin a for a from `start` over `sweep` (signed, rad). */
@@ -79,7 +79,7 @@ export function arcFromEndpoints(
   const dy = (from.y - to.y) / 2;
   const x = c * dx + s * dy;
   const y = -s * dx + c * dy;
-  const reach = Math.hypot(x / rx, y / ry);
+  const reach = norm(x / rx, y / ry);
   if (reach > 1) {
     rx *= reach;
     ry *= reach;

@@ -1,4 +1,4 @@
-import { norm, type Box, type Edge, pointAt, sweepOf, type Vec } from '../../geometry/index.ts';
+import { type Box, type Edge, norm, pointAt, sweepOf, type Vec } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
 
 /** Angle between the points that stand for an arc, rad: the arc bulges beyond them by less than a tenth of a percent of its radius. */

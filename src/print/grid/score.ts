@@ -1,6 +1,5 @@
-import { norm } from '../../geometry/index.ts';
 import type { Pattern } from '../../drawing/index.ts';
-import type { Box, Vec } from '../../geometry/index.ts';
+import { type Box, norm, type Vec } from '../../geometry/index.ts';
 import type { Content } from './content.ts';
 import type { Cell } from './cover.ts';
 import { type Tile, TOUCH } from './forced.ts';

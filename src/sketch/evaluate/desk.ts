@@ -3,6 +3,7 @@ import {
   ANGLE_TOLERANCE,
   add,
   leftOf,
+  norm,
   POSITION_TOLERANCE,
   subtract,
   unit,
@@ -118,7 +119,7 @@ export function openDesk(sheet: Sheet): Desk {
       if (at === undefined || other === undefined) return undefined;
       if (typeof other === 'number') return { at, direction: headingOf(other) };
       const along = subtract(other, at);
-      if (Math.hypot(along.x, along.y) > POSITION_TOLERANCE) return { at, direction: unit(along) };
+      if (norm(along.x, along.y) > POSITION_TOLERANCE) return { at, direction: unit(along) };
       const message = 'the two points of this line are the same place';
       return refuse(line[0].source.place, 'form.line', message, 'two points apart from each other');
     },

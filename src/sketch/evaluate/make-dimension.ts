@@ -1,4 +1,4 @@
-import { angleOf, distance, dot, pointAt, type Region, subtract } from '../../geometry/index.ts';
+import { angleOf, distance, dot, norm, pointAt, type Region, subtract } from '../../geometry/index.ts';
 import type { KeyDimension } from '../api.ts';
 import type { DimensionSpec } from '../schema/construction.ts';
 import type { Place } from '../source/place.ts';
@@ -20,7 +20,7 @@ export function makeDimension(
     if (points === undefined) return undefined;
     const [p, at, q] = points;
     const arms = [subtract(p, at), subtract(q, at)] as const;
-    if (arms.some((arm) => Math.hypot(arm.x, arm.y) === 0)) {
+    if (arms.some((arm) => norm(arm.x, arm.y) === 0)) {
       return desk.refuse(
         place,
         'form.dimension',

@@ -3,6 +3,7 @@ import {
   ANGLE_TOLERANCE,
   dot,
   dot3,
+  norm,
   polar,
   scale,
   subtract,
@@ -51,7 +52,7 @@ function directionOf(handle: Handle, seen: Seen | undefined): Vec | undefined {
   if (handle.along === undefined) return undefined;
   if (handle.of === 'part') return polar(handle.along);
   const inView = { x: dot3(handle.along, seen!.x), y: dot3(handle.along, seen!.y) };
-  const long = Math.hypot(inView.x, inView.y);
+  const long = norm(inView.x, inView.y);
   return long < ANGLE_TOLERANCE ? { x: 0, y: 0 } : scale(inView, 1 / long);
 }
 

@@ -9,6 +9,7 @@ import {
   leftOf,
   line,
   middle,
+  norm,
   POSITION_TOLERANCE,
   STRAIGHT_RADIUS,
   scale,
@@ -82,7 +83,7 @@ function throughPoint(asked: NonNullable<ArcSpec['through']>, stroke: Stroke): E
   const arm = subtract(through, from);
   const area = cross(chord, arm);
   const apart = Math.min(distance(from, through), distance(through, to));
-  const offLine = Math.abs(area) / Math.hypot(chord.x, chord.y);
+  const offLine = Math.abs(area) / norm(chord.x, chord.y);
   if (apart <= POSITION_TOLERANCE || offLine <= POSITION_TOLERANCE) {
     const message = `${tag.id} cannot pass through ${asked.source.text}: the three points lie on one straight line`;
     return desk.refuse(

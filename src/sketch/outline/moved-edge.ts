@@ -6,6 +6,7 @@ import {
   type Edge,
   FIGURE_ROUNDING,
   leftOf,
+  norm,
   scale,
   subtract,
   type Vec,
@@ -54,7 +55,7 @@ function meetLineAndCircle(line: MovedLine, circle: MovedCircle): readonly Vec[]
 
 function meetCircles(a: MovedCircle, b: MovedCircle): readonly Vec[] {
   const way = subtract(b.centre, a.centre);
-  const apart = Math.hypot(way.x, way.y);
+  const apart = norm(way.x, way.y);
   if (apart === 0) return [];
   const direction = scale(way, 1 / apart);
   // Distance from a's centre to the common chord; the product keeps figures when the radii are nearly equal.

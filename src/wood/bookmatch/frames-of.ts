@@ -4,6 +4,7 @@ import {
   dot,
   dot3,
   leftOf,
+  norm,
   pointToWorld,
   scale,
   subtract,
@@ -74,7 +75,7 @@ function wayOf(frame: readonly LeafPiece[]): string {
   const { x, y } = frame
     .map((piece) => piece.frame.z)
     .reduce((a, b) => ({ x: a.x + b.x, y: a.y + b.y, z: 0 }));
-  if (Math.hypot(x, y) < 1e-6) return 'above';
+  if (norm(x, y) < 1e-6) return 'above';
   if (Math.abs(x) >= Math.abs(y)) return x < 0 ? 'left end' : 'right end';
   return y < 0 ? 'front' : 'back';
 }
@@ -84,7 +85,7 @@ function innerOf(piece: LeafPiece, frame: readonly LeafPiece[]): MatchedFrame['i
   const inPlane = directionToFrame(piece.frame, to);
   const { head } = piece;
   const across = subtract(inPlane, scale(head, dot(inPlane, head)));
-  if (Math.hypot(across.x, across.y) > NEAR)
+  if (norm(across.x, across.y) > NEAR)
     return { piece: piece.id, towards: unit(across), words: 'towards the middle' };
   const side: Vec = leftOf(head);
   // The head of a level piece points left: on its right hand is the top.

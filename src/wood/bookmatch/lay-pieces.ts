@@ -2,6 +2,7 @@ import {
   boundsOfRegions,
   dot,
   leftOf,
+  norm,
   polar,
   type Similarity,
   STAY,
@@ -89,5 +90,5 @@ export const onBoard = (direction: Vec, toBoard: Similarity): Vec =>
 /** Do two places turn a piece over and round alike? Turns to within a milliradian, far below what a leaf can be laid by. */
 export function laidAlike(a: Similarity, b: Similarity): boolean {
   const [one, other] = [polar(a.turn), scale(polar(b.turn), -1)];
-  return a.mirrored === b.mirrored && Math.hypot(one.x + other.x, one.y + other.y) < 1e-3;
+  return a.mirrored === b.mirrored && norm(one.x + other.x, one.y + other.y) < 1e-3;
 }

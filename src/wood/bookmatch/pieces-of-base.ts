@@ -3,6 +3,7 @@ import {
   boundsOfRegions,
   directionToFrame,
   leftOf,
+  norm,
   polar,
   type Region,
   type Similarity,
@@ -39,7 +40,7 @@ function pieceOf(placed: PlacedPart, made: MadePart): LeafPiece {
   const rise = grain.x * up.x + grain.y * up.y;
   const level = Math.abs(rise) < LEVEL;
   // On a piece that lies flat nothing is up: its length is.
-  const flat = Math.hypot(up.x, up.y) < 1e-6;
+  const flat = norm(up.x, up.y) < 1e-6;
   const wanted = flat ? { x: 0, y: 1 } : level ? leftOf(unit(up)) : up;
   const isTowards = grain.x * wanted.x + grain.y * wanted.y >= 0;
   return {

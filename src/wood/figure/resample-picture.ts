@@ -1,4 +1,4 @@
-import type { Projection } from '../../geometry/index.ts';
+import { norm, type Projection } from '../../geometry/index.ts';
 import type { Picture } from './api.ts';
 
 /**
@@ -32,7 +32,7 @@ export function resamplePicture(
       const xy = b - h * u;
       const yx = d - g * v;
       const yy = e - h * v;
-      const most = (Math.hypot(xx + yy, yx - xy) + Math.hypot(xx - yy, yx + xy)) / (2 * w);
+      const most = (norm(xx + yy, yx - xy) + norm(xx - yy, yx + xy)) / (2 * w);
       const level = most > 1 ? Math.min(levels.length - 1, Math.log2(most)) : 0;
       const fine = Math.floor(level);
       const share = level - fine;

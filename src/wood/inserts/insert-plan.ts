@@ -1,5 +1,5 @@
 import type { StandingBase, TopFixings } from '../../base/index.ts';
-import type { Vec } from '../../geometry/index.ts';
+import { norm, type Vec } from '../../geometry/index.ts';
 import { INSERT_RULES, THREADED_INSERTS, type Wood } from '../../materials/index.ts';
 import type { Insert, InsertPlan, InsertRow } from './api.ts';
 
@@ -34,5 +34,5 @@ export function insertPlan(
 function toEdge({ x, y }: Vec, { shape, length, width }: StandingBase['top']): number {
   const [a, b] = [length / 2, width / 2];
   if (shape === 'rectangle') return Math.min(a - Math.abs(x), b - Math.abs(y));
-  return (1 - Math.hypot(x / a, y / b)) * Math.min(a, b);
+  return (1 - norm(x / a, y / b)) * Math.min(a, b);
 }

@@ -1,4 +1,4 @@
-import { polar, type Vec, vec } from '../../../geometry/index.ts';
+import { norm, polar, type Vec, vec } from '../../../geometry/index.ts';
 import { OPPOSITE } from '../lay.ts';
 import { type CutStyle, END, SIDE, sayAngle, TEXT } from '../words.ts';
 import type { PictureView, SetWork, WorkSize } from './api.ts';
@@ -16,7 +16,7 @@ export function planOf(set: SetWork, { high, across }: WorkSize, style: CutStyle
   ];
   // The work lies along a line that touches the fence at the thin end of a wedge, and everywhere without one.
   const thin = Math.min(kept, off) * (slope > 0 ? 1 : 0) + Math.max(kept, off) * (slope < 0 ? 1 : 0);
-  const deep = across * Math.hypot(1, slope);
+  const deep = across * norm(1, slope);
   const sideAt = (x: number, down: number): Vec => vec(x, -(x - thin) * slope - down);
   // Where the blade crosses one of the work's sides at a height.
   const crossing = (down: number, z: number): Vec => {

@@ -1,4 +1,4 @@
-import { polar, type Vec, vec } from '../../../geometry/index.ts';
+import { norm, polar, type Vec, vec } from '../../../geometry/index.ts';
 import { OPPOSITE } from '../lay.ts';
 import { type CutStyle, SIDE, sayAngle, TEXT } from '../words.ts';
 import type { PictureView, SetWork, WorkSize } from './api.ts';
@@ -14,7 +14,7 @@ export function tiltOf(set: SetWork, { high, across }: WorkSize, style: CutStyle
   const [kept, off] = [-toWaste * 1.5 * unit, toWaste * (unit + Math.abs(lean) + high * Math.abs(slope))];
   const thin = Math.min(kept, off) * (slope > 0 ? 1 : 0) + Math.max(kept, off) * (slope < 0 ? 1 : 0);
   const thick = slope > 0 ? Math.max(kept, off) : Math.min(kept, off);
-  const tall = high * Math.hypot(1, slope);
+  const tall = high * norm(1, slope);
   const sideAt = (x: number, up: number): Vec => vec(x, (x - thin) * slope + up);
   // The blade's line x = z · tan tilt through a side of the work.
   const crossing = (up: number): Vec => {

@@ -1,4 +1,12 @@
-import { dot3, type Edge, type EdgeTag, pointToWorld, type Vec, type Vec3 } from '../../../geometry/index.ts';
+import {
+  dot3,
+  type Edge,
+  type EdgeTag,
+  norm,
+  pointToWorld,
+  type Vec,
+  type Vec3,
+} from '../../../geometry/index.ts';
 import type { EdgePlace } from '../api.ts';
 import type { SolidEdge, SolidPiece } from '../solid/edges-of-prism.ts';
 import { edgesOfSolid } from '../solid/edges-of-solid.ts';
@@ -56,7 +64,7 @@ const near = (a: Vec3, b: Vec3): boolean =>
 function chainOf(solid: Solid, sight: Vec3, edge: SolidEdge, run: readonly SolidPiece[]): readonly Chain[] {
   const { frame } = solid;
   const points = [run[0]!.from, ...run.map(({ to }) => to)].map((p) => pointToWorld(frame, p));
-  const long = points.some((p) => Math.hypot(p.x - points[0]!.x, p.y - points[0]!.y) > END_ON);
+  const long = points.some((p) => norm(p.x - points[0]!.x, p.y - points[0]!.y) > END_ON);
   if (!long) return [];
   const isSquareOn = Math.abs(Math.abs(frame.z.z) - 1) < 1e-14 && (edge.on === 'face' || edge.on === 'back');
   const pieces = run.map((piece) => pieceOf(piece, sight, isSquareOn ? solid : undefined));

@@ -1,4 +1,4 @@
-import { arc, type Edge, line, type Vec } from '../../../geometry/index.ts';
+import { arc, type Edge, line, norm, type Vec } from '../../../geometry/index.ts';
 import type { ViewLine } from '../api.ts';
 import type { Chain, ChainPiece } from './chain.ts';
 import { placeOn, type SeenRun } from './merge-runs.ts';
@@ -58,7 +58,7 @@ function place(chain: Chain, at: number, { round }: ChainPiece): Vec {
   const p = placeOn(chain, at);
   if (round === undefined || Number.isInteger(at)) return p;
   const { centre, radius } = round;
-  const away = Math.hypot(p.x - centre.x, p.y - centre.y);
+  const away = norm(p.x - centre.x, p.y - centre.y);
   return {
     x: centre.x + ((p.x - centre.x) * radius) / away,
     y: centre.y + ((p.y - centre.y) * radius) / away,
@@ -71,4 +71,4 @@ function isSame(a: ChainPiece, b: ChainPiece): boolean {
   return a.source.kind === 'line' || a.round !== undefined;
 }
 
-const near = (a: Vec, b: Vec): boolean => Math.hypot(a.x - b.x, a.y - b.y) < 1e-7;
+const near = (a: Vec, b: Vec): boolean => norm(a.x - b.x, a.y - b.y) < 1e-7;

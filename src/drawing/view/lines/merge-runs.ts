@@ -1,4 +1,4 @@
-import type { Box, Vec } from '../../../geometry/index.ts';
+import { type Box, norm, type Vec } from '../../../geometry/index.ts';
 import type { Chain } from './chain.ts';
 import { createSegmentGrid, type SegmentGrid } from './segment-grid.ts';
 import type { Run } from './split-chains.ts';
@@ -67,9 +67,10 @@ function piecesOf({ from, to }: Run): readonly Span[] {
   return spans;
 }
 
+/** Lines as deep as one another, but for rounding, keep the order in which they came. */
 function depthOf({ chain, from, to }: Run): number {
   const middle = Math.min(chain.points.length - 1, Math.round((from + to) / 2));
-  return chain.points[middle]!.z;
+  return Math.round(chain.points[middle]!.z / TOUCH);
 }
 
 /** What of one straight piece no kept line lies on. */
@@ -80,7 +81,7 @@ function uncovered(
   nearness: number,
 ): readonly Span[] {
   const [p, q] = [placeOn(chain, start), placeOn(chain, end)];
-  const length = Math.hypot(q.x - p.x, q.y - p.y);
+  const length = norm(q.x - p.x, q.y - p.y);
   if (length < TOUCH) return [];
   const e = { x: (q.x - p.x) / length, y: (q.y - p.y) / length };
   const covers: Span[] = [];

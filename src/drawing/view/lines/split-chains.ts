@@ -1,4 +1,4 @@
-import type { Box, Vec3 } from '../../../geometry/index.ts';
+import { type Box, norm, type Vec3 } from '../../../geometry/index.ts';
 import type { Chain } from './chain.ts';
 import { createSegmentGrid } from './segment-grid.ts';
 
@@ -67,7 +67,7 @@ function lengthBetween(chain: Chain, from: number, to: number): number {
   for (let i = Math.floor(from); i < to; i++) {
     const [a, b] = [chain.points[i]!, chain.points[i + 1]!];
     const share = Math.min(to, i + 1) - Math.max(from, i);
-    length += share * Math.hypot(b.x - a.x, b.y - a.y);
+    length += share * norm(b.x - a.x, b.y - a.y);
   }
   return length;
 }
@@ -76,8 +76,8 @@ function lengthBetween(chain: Chain, from: number, to: number): number {
 function meet(p: Vec3, q: Vec3, { from, to }: Contour, found: (t: number) => void): void {
   const [ex, ey] = [q.x - p.x, q.y - p.y];
   const [fx, fy] = [to.x - from.x, to.y - from.y];
-  const length = Math.hypot(ex, ey);
-  const other = Math.hypot(fx, fy);
+  const length = norm(ex, ey);
+  const other = norm(fx, fy);
   if (length < TOUCH || other < TOUCH) return;
   const [gx, gy] = [from.x - p.x, from.y - p.y];
   const turn = ex * fy - ey * fx;

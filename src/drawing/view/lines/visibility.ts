@@ -1,4 +1,4 @@
-import { directionToFrame, pointToFrame, type Vec3 } from '../../../geometry/index.ts';
+import { directionToFrame, norm, pointToFrame, type Vec3 } from '../../../geometry/index.ts';
 import { lineInPrism } from '../solid/line-in-prism.ts';
 import { lineInSolid, type Solid } from '../solid/solid.ts';
 import type { Run } from './split-chains.ts';
@@ -45,7 +45,7 @@ export function createVisibility(
     const { at, piece } = middleOf(run);
     if (chain.pieces[piece]!.away) return false;
     const [a, b] = [chain.points[piece]!, chain.points[piece + 1]!];
-    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    const length = norm(b.x - a.x, b.y - a.y);
     const [nx, ny] = [(-(b.y - a.y) / length) * BESIDE, ((b.x - a.x) / length) * BESIDE];
     return (
       !isHidden({ x: at.x + nx, y: at.y + ny, z: at.z }) || !isHidden({ x: at.x - nx, y: at.y - ny, z: at.z })
@@ -83,7 +83,7 @@ function middleOf({ chain, from, to }: Run): { readonly at: Vec3; readonly piece
     const [start, end] = [Math.max(from, i), Math.min(to, i + 1)];
     const [a, b] = [chain.points[i]!, chain.points[i + 1]!];
     // Of pieces that are alike the middle one.
-    const worth = (end - start) * Math.hypot(b.x - a.x, b.y - a.y) - 1e-6 * Math.abs(i + 0.5 - half);
+    const worth = (end - start) * norm(b.x - a.x, b.y - a.y) - 1e-6 * Math.abs(i + 0.5 - half);
     if (worth > best.longest) best = { longest: worth, piece: i, share: (start + end) / 2 - i };
   }
   const { piece, share } = best;

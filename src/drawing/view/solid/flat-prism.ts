@@ -3,6 +3,7 @@ import {
   directionToFrame,
   type Edge,
   type Frame,
+  norm,
   type Outline,
   type Plane3,
   pointToFrame,
@@ -49,7 +50,7 @@ function facetsOf({ edges }: Outline, tolerance: number): readonly Facet[] {
     const points = flattenEdge(edge, edge.kind === 'arc' ? Math.min(tolerance, edge.radius / 20) : tolerance);
     return points.slice(1).flatMap((to, i) => {
       const from = points[i]!;
-      const length = Math.hypot(to.x - from.x, to.y - from.y);
+      const length = norm(to.x - from.x, to.y - from.y);
       if (length === 0) return [];
       const out = { x: (to.y - from.y) / length, y: (from.x - to.x) / length };
       return [{ from, to, out, source: edge, smooth: i > 0 || goesOn(before, edge) }];

@@ -1,4 +1,4 @@
-import { dot3, type Plane3, type Vec, type Vec3 } from '../../../geometry/index.ts';
+import { dot3, norm, type Plane3, type Vec, type Vec3 } from '../../../geometry/index.ts';
 import type { Facet, FlatPrism } from './flat-prism.ts';
 
 /** Stretches of a line, as pairs of parameters, in order and apart. */
@@ -50,7 +50,7 @@ export function lineInPrism(prism: FlatPrism, o: Vec3, d: Vec3, least = -Infinit
     else range = [Math.max(range[0], -height / slope), range[1]];
   }
   if (!(range[0] < range[1])) return [];
-  if (Math.hypot(d.x, d.y) < NONE) return isWithin(prism.loops, o) ? [range] : [];
+  if (norm(d.x, d.y) < NONE) return isWithin(prism.loops, o) ? [range] : [];
   return alongWalls(prism.loops, o, d, range);
 }
 
