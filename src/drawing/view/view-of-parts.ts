@@ -5,7 +5,7 @@ import { linesOfRuns } from './lines/lines-of-runs.ts';
 import { mergeRuns } from './lines/merge-runs.ts';
 import { splitChains } from './lines/split-chains.ts';
 import { createVisibility } from './lines/visibility.ts';
-import { type Solid, solidOf } from './solid/solid.ts';
+import { type Solid, solidsOf } from './solid/solid.ts';
 
 /** mm in the world: what a full-size drawing on paper promises. */
 export const VIEW_TOLERANCE = 0.02;
@@ -23,7 +23,7 @@ const EMPTY: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Inf
  */
 export function viewOfParts(parts: readonly ViewedPart[], camera: Camera, options: ViewOptions = {}): View {
   const { tolerance = VIEW_TOLERANCE, hidden = true } = options;
-  const solids = parts.map((part) => solidOf(part, camera, tolerance));
+  const solids = solidsOf(parts, camera, tolerance);
   const ofSolid = new Map<Solid, readonly Chain[]>(solids.map((solid) => [solid, chainsOf(solid)]));
   const chains = [...ofSolid.values()].flat();
   const box = boxOf(chains.flatMap(({ points }) => points));

@@ -1,4 +1,12 @@
-import { cross3, dot3, type Edge, type EdgeTag, type Vec, type Vec3 } from '../../../geometry/index.ts';
+import {
+  cross3,
+  dot3,
+  type Edge,
+  type EdgeTag,
+  type Plane3,
+  type Vec,
+  type Vec3,
+} from '../../../geometry/index.ts';
 import type { EdgePlace } from '../api.ts';
 import type { Facet, FlatPrism } from './flat-prism.ts';
 import { lineInPrism, withinPlanes } from './line-in-prism.ts';
@@ -23,24 +31,39 @@ export interface SolidEdge {
 
 const FACE: Vec3 = { x: 0, y: 0, z: 1 };
 const BACK: Vec3 = { x: 0, y: 0, z: -1 };
+/** mm: a corner so near to a plane may lie on it. */
+const NEAR = 1e-3;
 /** Of a crossing's square sine: planes nearer to parallel do not cross. */
 const PARALLEL = 1e-18;
 
 /**
- * All edges of a prism cut by planes, in its own frame: round face and back, arrises between walls, and what each cut makes with faces,
- * walls and other cuts. Each is a line between two bounding planes, kept where it lies within all others.
- * A curved wall has hundreds of facets and hardly an arris between them that is drawn: `isDrawn` tells, by the normals there, which.
+ * The edges of a prism cut by planes, in its own frame: round face and back, arrises between walls that meet in a corner, and what each cut makes with
+ * faces, walls and other cuts. Each is a line between two bounding planes, kept where it lies within all others.
  */
-export function edgesOfPrism(
+export function sharpEdgesOfPrism(
   prism: FlatPrism,
   roles: Readonly<Record<string, EdgeTag['role']>>,
-  isDrawn: (normals: SolidPiece['normals']) => boolean,
 ): readonly SolidEdge[] {
   return [
-    ...prism.loops.flatMap((loop) => [...rims(prism, loop), ...arrises(prism, loop, isDrawn)]),
+    ...prism.loops.flatMap((loop) => [...rims(prism, loop), ...arrises(prism, loop, isCorner)]),
     ...prism.cuts.flatMap((_, at) => cutEdges(prism, at, roles)),
   ];
 }
+
+/**
+ * The arrises between facets of its curved walls: there are hundreds, and hardly one that is drawn; `isDrawn` tells, by the normals there,
+ * which.
+ */
+export function smoothEdgesOfPrism(
+  prism: FlatPrism,
+  isDrawn: (normals: SolidPiece['normals']) => boolean,
+): readonly SolidEdge[] {
+  return prism.loops.flatMap((loop) =>
+    arrises(prism, loop, ({ smooth }, normals) => smooth && isDrawn(normals)),
+  );
+}
+
+const isCorner = ({ smooth }: Facet): boolean => !smooth;
 
 /** Along an outline on face and back; runs that go on smoothly under one name are one edge. */
 function rims(prism: FlatPrism, loop: readonly Facet[]): readonly SolidEdge[] {
@@ -75,7 +98,7 @@ function runsOf(loop: readonly Facet[]): readonly (readonly Facet[])[] {
 function arrises(
   prism: FlatPrism,
   loop: readonly Facet[],
-  isDrawn: (normals: SolidPiece['normals']) => boolean,
+  isWanted: (facet: Facet, normals: SolidPiece['normals']) => boolean,
 ): readonly SolidEdge[] {
   return loop.flatMap((facet, at) => {
     const before = loop[(at + loop.length - 1) % loop.length]!;
@@ -84,7 +107,7 @@ function arrises(
       { ...before.out, z: 0 },
       { ...facet.out, z: 0 },
     ] as const;
-    if (facet.smooth && !isDrawn(normals)) return [];
+    if (!isWanted(facet, normals)) return [];
     return {
       tag: a.id === b.id ? b : { id: `${a.id}|${b.id}`, role: b.role },
       on: 'arris',
@@ -148,9 +171,10 @@ function cutEdges(
 function wallPiece(
   prism: FlatPrism,
   { from, to, out, source }: Facet,
-  plane: FlatPrism['cuts'][number]['plane'],
-  others: readonly FlatPrism['cuts'][number]['plane'][],
+  plane: Plane3,
+  others: readonly Plane3[],
 ): readonly SolidPiece[] {
+  if (!mayMeet(prism, from, to, plane)) return [];
   const wall: Vec3 = { ...out, z: 0 };
   const line = crossing(plane.normal, plane.offset, wall, out.x * from.x + out.y * from.y);
   if (line === undefined) return [];
@@ -167,6 +191,14 @@ function wallPiece(
   // In the order of the outline.
   const forward = dot3(line.d, { ...along, z: 0 });
   return [forward >= 0 ? piece : { ...piece, from: piece.to, to: piece.from }];
+}
+
+/** Are the corners of a wall on both sides of a plane, or near it? Most walls are far from most cuts. */
+function mayMeet({ thickness }: FlatPrism, from: Vec, to: Vec, { normal, offset }: Plane3): boolean {
+  const a = normal.x * from.x + normal.y * from.y - offset;
+  const b = normal.x * to.x + normal.y * to.y - offset;
+  const down = -thickness * normal.z;
+  return Math.min(a, b) + Math.min(0, down) < NEAR && Math.max(a, b) + Math.max(0, down) > -NEAR;
 }
 
 function clipped(

@@ -1,5 +1,5 @@
 import { cross3, directionToWorld, dot3, pointToWorld, type Vec3 } from '../../../geometry/index.ts';
-import { edgesOfPrism, type SolidEdge, type SolidPiece } from './edges-of-prism.ts';
+import { type SolidEdge, type SolidPiece, sharpEdgesOfPrism, smoothEdgesOfPrism } from './edges-of-prism.ts';
 import { lineInPrism, type Stretches } from './line-in-prism.ts';
 import { lineInPocket, lineInSolid, type SeatedPrism, type Solid } from './solid.ts';
 
@@ -15,12 +15,13 @@ export function edgesOfSolid(
   solid: Solid,
   isDrawn: (normals: SolidPiece['normals']) => boolean,
 ): readonly SolidEdge[] {
-  const own = edgesOfPrism(solid.prism, solid.roles, isDrawn);
+  const own = [...solid.sharp(), ...smoothEdgesOfPrism(solid.prism, isDrawn)];
   if (solid.pockets.length === 0) return own;
   const hollow = solid.pockets.flatMap((pocket) =>
-    edgesOfPrism(pocket.prism, {}, ([a, b]) => isDrawn([outOfWood(pocket, a), outOfWood(pocket, b)])).map(
-      (edge) => seated(edge, pocket),
-    ),
+    [
+      ...sharpEdgesOfPrism(pocket.prism, {}),
+      ...smoothEdgesOfPrism(pocket.prism, ([a, b]) => isDrawn([outOfWood(pocket, a), outOfWood(pocket, b)])),
+    ].map((edge) => seated(edge, pocket)),
   );
   return [...own, ...hollow].map((edge) => ({
     ...edge,
