@@ -14,6 +14,7 @@ export {
   tableOfWays,
   type WedgePicture,
 } from './end-cut/index.ts';
+export { caulCautions } from './glue-up/caul-cautions.ts';
 export { caulAsPart } from './glue-up/cauls-of.ts';
 export type { Bore, Joint, JointSection, JointWork, Pocket, Tenon } from './joints/api.ts';
 export { joinBase } from './joints/join-base.ts';

@@ -77,7 +77,11 @@ export function* computeInSteps(
     ...(wanted.cauls === true ? cauls.map(({ name }) => patternOfCaul(name)) : []),
   ];
   const drawingRequests = wanted.drawings ?? [];
-  const strangers = unknownParts([...requests, ...drawingRequests], [...partsMade, ...cauls]);
+  const every = [...partsMade, ...cauls];
+  const strangers = [requests, drawingRequests].flatMap((asked) => [
+    ...unknownParts(asked, every),
+    ...unknownViews(asked, every),
+  ]);
   if (strangers.length > 0) return fail(...strangers);
 
   const announce = countSteps(options, partsMade.length + 2 * requests.length + drawingRequests.length);
@@ -213,6 +217,21 @@ function unknownParts(
     const expected = `one of: ${names.join(', ')}`;
     const message = `The form has no part called "${part}" at these parameters: expected ${expected}.`;
     return [{ code: 'design.unknown-part', message, path: `patterns.${at}.part`, found: part, expected }];
+  });
+}
+
+/** Views asked of parts that are only sawn, for which there is no template and nothing that a cutter leaves. */
+function unknownViews(
+  requests: readonly PatternRequest[],
+  parts: readonly SketchedPart[],
+): readonly Problem[] {
+  return requests.flatMap(({ part: name, view }, at) => {
+    const part = parts.find((each) => each.name === name);
+    if (part?.onlySawn !== true || view === 'part') return [];
+    const message = `${part.label} is sawn, not routed: it has a pattern of itself alone.`;
+    return [
+      { code: 'design.only-sawn', message, path: `patterns.${at}.view`, found: view, expected: 'part' },
+    ];
   });
 }
 

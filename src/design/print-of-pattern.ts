@@ -1,3 +1,4 @@
+import { caulCautions } from '../base/index.ts';
 import { cautions } from '../checks/index.ts';
 import { openingSizes } from '../drawing/index.ts';
 import { formatAngle, formatLength, type LengthStyle } from '../measure/index.ts';
@@ -8,7 +9,7 @@ import { designLink } from './link/design-link.ts';
 
 /** A laid-out pattern with what its sheets say of the part. */
 export function printOf(
-  { parts, lengths, findings }: Computed,
+  { base, parts, lengths, findings }: Computed,
   { request, pattern, plan }: ComputedPattern,
 ): PatternPrint {
   const { part, hands } = parts.find((each) => each.part.name === request.part)!;
@@ -28,6 +29,7 @@ export function printOf(
       ...openingSizes(part).map(({ label, size }) => ({ label, value: formatLength(size, lengths) })),
       { label: 'Thickness', value: formatLength(part.thickness, lengths) },
     ],
+    ...(base?.cauls.some(({ name }) => name === part.name) ? { cautions: caulCautions(lengths) } : {}),
   };
   return { pattern, plan, facts };
 }

@@ -85,6 +85,8 @@ export interface PatternFacts extends PartFacts {
   readonly keyFacts: readonly { readonly label: string; readonly value: string }[];
   /** What must be known before wood is cut, a sentence or two each. */
   readonly findings?: readonly { readonly severity: Exclude<Severity, 'note'>; readonly words: string }[];
+  /** Cautions for a part that is made another way than the design's others, in the place of theirs. */
+  readonly cautions?: readonly string[];
 }
 
 /** A pattern with the sheets that it is printed on. */

@@ -156,7 +156,7 @@ export interface Fixing {
   readonly turn: number;
 }
 
-/** Everything that follows from a part and the tooling. */
+/** Everything that follows from a part and the tooling. Of a part that is only sawn all lists are empty. */
 export interface Routing {
   readonly tooling: Tooling;
   /** (guide − cutter) / 2, mm; negative with a guide smaller than the cutter. */

@@ -12,6 +12,7 @@ import { largestCutter } from './largest-cutter.ts';
 import { extendOutline } from './outline/extend-outline.ts';
 import { isRouted } from './outline/find-runs.ts';
 import { routeShape } from './route-shape.ts';
+import { sawnOnly } from './sawn-only.ts';
 import { templateSideOf } from './template-side.ts';
 import { tightestHollow } from './tightest.ts';
 
@@ -21,6 +22,7 @@ import { tightestHollow } from './tightest.ts';
  * What is not possible comes as data (empty templates, differences, a depth plan that says why); nothing throws for it.
  */
 export function routePart(part: SketchedPart, tooling: Tooling): Routing {
+  if (part.onlySawn === true) return sawnOnly(tooling);
   const { region } = part;
   const radii = { guide: guideDiameter(tooling.guide) / 2, cutter: tooling.cutter.diameter / 2 };
   const most = Math.max(radii.cutter, radii.guide, ...tooling.cutters.map(({ diameter }) => diameter / 2));

@@ -100,6 +100,8 @@ export interface SketchedPart {
   readonly dimensions: readonly KeyDimension[];
   /** Line down the middle of the part that stretched paper is set right from. */
   readonly centreLine: { readonly from: Vec; readonly to: Vec };
+  /** A help that does not stay in the base, sawn to its line all round: it has no template, no face that shows, and no way up. */
+  readonly onlySawn?: boolean;
 }
 
 /** A plane square to a part's face: a point on it, and the direction (rad) of its outward normal in the face. */

@@ -1,4 +1,4 @@
-import { polygonOutline, vec } from '../../geometry/index.ts';
+import { middle as halfWay, polygonOutline, vec } from '../../geometry/index.ts';
 import type { SketchedPart } from '../../sketch/index.ts';
 import type { Caul, GlueStep } from './api.ts';
 import { CAUL_THICKNESS, PAST } from './jaw-on.ts';
@@ -33,7 +33,7 @@ export function caulsOf(steps: readonly GlueStep[]): readonly Caul[] {
   }));
 }
 
-/** A caul as a part to make a pattern of: its slope lies on the work, its foot under the jaw, the grain along it. */
+/** A caul as a part to make a pattern of: its slope lies on the work, its flat side under the jaw, the grain along it, the thin end up. */
 export function caulAsPart({ name, angle, along, across, count }: Caul): SketchedPart {
   const rise = along * Math.tan(angle);
   const a = vec(0, 0);
@@ -57,10 +57,12 @@ export function caulAsPart({ name, angle, along, across, count }: Caul): Sketche
     openings: [],
     joints: [],
     dimensions: [
-      { kind: 'length', name: 'length', label: 'Length', from: a, to: d, value: along },
+      { kind: 'length', name: 'jaw', label: 'Under the jaw', from: a, to: d, value: along },
       { kind: 'length', name: 'heel', label: 'Thick end', from: a, to: b, value: CAUL_THICKNESS + rise },
       { kind: 'length', name: 'toe', label: 'Thin end', from: d, to: c, value: CAUL_THICKNESS },
+      { kind: 'angle', name: 'slope', label: 'Slope, on the work', at: halfWay(b, c), value: angle },
     ],
+    onlySawn: true,
     centreLine: { from: vec(middle, 0), to: vec(middle, along) },
   };
 }

@@ -28,9 +28,13 @@ export function requestPatterns(design: Design, { part, view, mirrored }: Patter
 
 const VIEWS: readonly PatternRequest['view'][] = ['part', 'template', 'as-routed', 'all'];
 
-/** Every view of each part and hand among the patterns, for drawings in one piece. */
+/** Every view of each part and hand among the patterns, for drawings in one piece. A caul is sawn, and has no view but its own. */
 export function everyView(patterns: readonly PatternRequest[]): PatternRequest[] {
-  return distinct(patterns.flatMap((request) => VIEWS.map((view) => ({ ...request, view }))));
+  return distinct(
+    patterns.flatMap((request) =>
+      CAUL.test(request.part) ? [request] : VIEWS.map((view) => ({ ...request, view })),
+    ),
+  );
 }
 
 function distinct(requests: readonly PatternRequest[]): PatternRequest[] {

@@ -75,7 +75,7 @@ export function drawPattern(part: SketchedPart, routing: Routing, options: Patte
     const labels = drawLabels(drawing, source, frame, { spots, pitch, patches });
     drawing.draw(centreLineMarks(frame, labels));
   }
-  drawReferenceMarks(drawing, source);
+  if (source.part.onlySawn !== true) drawReferenceMarks(drawing, source);
   const left = [...drawDimensions(drawing, source), ...openingRows(source)];
   const jointNotes = drawJointNames(drawing, source);
   if (showsPart(source) || options.view === 'as-routed') drawFeed(drawing, source);
@@ -160,10 +160,13 @@ function insideOf(source: PatternSource): readonly Region[] {
   return source.options.view === 'template' ? source.routing.template : source.main;
 }
 
-/** Ticks stay on their own side of the saw line. */
+/** Ticks stay on their own side of the saw line, where there is one. */
 function tickReach(source: PatternSource): number {
-  const { sawAllowance } = source.routing.tooling;
-  return showsPart(source) && sawAllowance > 0 ? Math.max(0.6, sawAllowance * 0.7) : Infinity;
+  const { blank, tooling } = source.routing;
+  const { sawAllowance } = tooling;
+  return showsPart(source) && blank.length > 0 && sawAllowance > 0
+    ? Math.max(0.6, sawAllowance * 0.7)
+    : Infinity;
 }
 
 function jointMarks(source: PatternSource): readonly Mark[] {

@@ -66,9 +66,12 @@ export function labelWords(source: PatternSource, height: number): LabelWords {
  */
 export function labelArrangements(
   { height, small, name, warning, facts }: LabelWords,
-  { up, grain }: { readonly up: number; readonly grain: number },
+  { up, grain }: { readonly up: number | undefined; readonly grain: number },
 ): readonly LabelBlock[] {
-  const arrows = [...arrowItems('up', up, small), ...arrowItems('grain', grain, small)];
+  const arrows = [
+    ...(up === undefined ? [] : arrowItems('up', up, small)),
+    ...arrowItems('grain', grain, small),
+  ];
   const above = warning.map((item) => [item]);
   return facts.flatMap(({ all, first, rest }, at) => {
     const rows = [

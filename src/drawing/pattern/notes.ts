@@ -23,7 +23,7 @@ export function noteBlocks(
   return [
     titleNotes(source),
     ...(checks.length === 0 ? [] : [checkNotes(source, checks)]),
-    toolNotes(facts),
+    ...(facts.length === 0 ? [] : [toolNotes(facts)]),
     ...(jointNotes.length === 0
       ? []
       : [

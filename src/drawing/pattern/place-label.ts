@@ -50,7 +50,8 @@ export function placingOf(drawing: Drawing, source: PatternSource, direction: nu
     coreAt: kept((height, angle) => roomOf(coreOfLabel(wordsAt(height)), angle)),
     blocksAt: kept((height, angle, grain) => {
       const blocks = labelArrangements(wordsAt(height), {
-        up: source.part.up - angle,
+        // What does not stand in the base has no way up.
+        up: source.part.onlySawn === true ? undefined : source.part.up - angle,
         grain: grain - angle,
       });
       const width = blocks.reduce((least, block) => Math.min(least, block.width), Infinity);

@@ -5,8 +5,9 @@ import type { PatternSource } from './source.ts';
 import { offsetWords } from './template-labels.ts';
 import { leafLines } from './words.ts';
 
-/** How the part is routed and sawn, for the notes and for the first page of the sheets. */
+/** How the part is routed and sawn, for the notes and for the first page of the sheets; nothing of a part that is only sawn. */
 export function toolFacts(source: PatternSource): readonly ToolFact[] {
+  if (source.part.onlySawn === true) return [];
   const { tooling, offsets, blade, endAllowance, template } = source.routing;
   const { lengths } = source.options;
   const write = (mm: number): string => writeExact(mm, lengths);

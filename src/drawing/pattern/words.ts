@@ -38,7 +38,7 @@ export function factsOf(source: PatternSource, many: string): readonly string[] 
   return [
     options.view === 'template' ? 'Template' : 'Pattern',
     many,
-    'show face this side',
+    ...(part.onlySawn === true ? [] : ['show face this side']),
     `${writeLength(part.thickness, options.lengths)} thick`,
     ...leafFact(source),
   ];

@@ -144,7 +144,8 @@ function layWithMap(
   const full = body.maxX - left;
   const under = { x: left, y: Math.min(leftColumn.y, rightColumn.y) };
   const key = lineKey(pattern, full);
-  const cautions = meta.cautions.length > 0 ? [fineColumns('Before cutting', meta.cautions, full)] : [];
+  const told = facts.cautions ?? meta.cautions;
+  const cautions = told.length > 0 ? [fineColumns('Before cutting', told, full)] : [];
   const together = [key, ...cautions].reduce((sum, { height }) => sum + height + between, -between);
   // Where there is no room for both, what keeps fingers safe stays on the first page.
   const broad = under.y - together >= body.minY ? [key, ...cautions] : [...cautions, key];
