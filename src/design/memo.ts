@@ -11,8 +11,8 @@ interface Kept {
   readonly outcome: unknown;
 }
 
-/** Outcomes of one step of one thing: enough for some dozens of changes back and forth over one design. */
-const MOST_KEPT = 40;
+/** Outcomes of one step of one thing: enough to go back and forth over the last changes; each costs a look at every new change. */
+const MOST_KEPT = 12;
 
 /** One step of the computation. */
 export interface StageKey {
