@@ -6,6 +6,7 @@ import {
   intersectEdges,
   type Line,
   line,
+  norm,
   POSITION_TOLERANCE,
   scale3,
   type Vec,
@@ -26,7 +27,7 @@ export const FLATTEST = 1e-3;
  */
 export function bottomToOutline(hole: DrilledHole, edges: readonly Edge[], than: number): readonly Wall[] {
   const { along, radius, depth } = hole;
-  const run = Math.hypot(along.x, along.y);
+  const run = norm(along.x, along.y);
   if (run <= FLATTEST) return [];
   const centres = centresAt(hole, 0.5);
   const facing = edges.filter((edge) => {
@@ -67,7 +68,7 @@ function alongRays(hole: DrilledHole, edges: readonly Edge[]): readonly Wall[] {
     const { x, y } = RAYS[at % RAYS.length]!;
     return add3(centre, add3(scale3(u, radius * x), scale3(v, radius * y)));
   };
-  const run = Math.hypot(along.x, along.y);
+  const run = norm(along.x, along.y);
   const way = { x: along.x / run, y: along.y / run };
   const soonest = new Float64Array(centres.length * RAYS.length);
   for (let at = 0; at < soonest.length; at++) soonest[at] = soonestOf(edges, startOf(at), way) / run;
@@ -127,7 +128,7 @@ export function soonestOn(edge: Edge, { x, y }: Vec, way: Vec): number {
  * hindmost to its farthest point, and mm beside the lane (negative within). What lies there may seem nearer than it is, never farther.
  */
 function laneTo(edge: Edge, along: Vec3, centres: readonly Vec3[], radius: number) {
-  const run = Math.hypot(along.x, along.y);
+  const run = norm(along.x, along.y);
   const [x, y] = [along.x / run, along.y / run];
   const { minX, minY, maxX, maxY } = boundsOfEdge(edge);
   // Of a line its two ends are enough; round an arc stands its box.
@@ -171,7 +172,7 @@ function firstMet(
 
 /** Two unit vectors square to a unit vector and to each other. */
 function squareTo({ x, y, z }: Vec3): readonly [Vec3, Vec3] {
-  const run = Math.hypot(x, y);
+  const run = norm(x, y);
   const u = { x: -y / run, y: x / run, z: 0 };
   return [u, { x: -z * u.y, y: z * u.x, z: x * u.y - y * u.x }];
 }

@@ -8,6 +8,7 @@ import {
   line,
   locate,
   nearestOnEdge,
+  norm,
   POSITION_TOLERANCE,
   type Region,
   scale3,
@@ -54,7 +55,7 @@ export interface Shadow {
 export function shadowOfHole(hole: DrilledHole): Shadow {
   const { at, along, depth, radius, slot = { x: 0, y: 0 } } = hole;
   const { x, y } = add3(at, scale3(along, depth / 2));
-  const reach = (depth / 2) * Math.hypot(along.x, along.y) + Math.hypot(slot.x, slot.y) + radius;
+  const reach = (depth / 2) * norm(along.x, along.y) + norm(slot.x, slot.y) + radius;
   let corners: readonly Vec3[] | undefined;
   const ask = (): readonly Vec3[] => {
     corners ??= shadowOf(hole);
@@ -122,7 +123,7 @@ function offCarrier(edge: Edge, { x, y }: Vec): number {
   }
   const { from, to } = edge;
   const [dx, dy] = [to.x - from.x, to.y - from.y];
-  return Math.abs(dx * (y - from.y) - dy * (x - from.x)) / Math.hypot(dx, dy);
+  return Math.abs(dx * (y - from.y) - dy * (x - from.x)) / norm(dx, dy);
 }
 
 /** The first of the sides that lie nearest to a point, and where on it. Most are seen to lie farther by their middles. */

@@ -1,4 +1,4 @@
-import { dot3, type Edge, pointToWorld, subtract3, type Vec3 } from '../../geometry/index.ts';
+import { dot3, type Edge, norm, pointToWorld, subtract3, type Vec3 } from '../../geometry/index.ts';
 import type { SolidPart } from '../contact/api.ts';
 import type { Bore } from './api.ts';
 import { type Exit, exitsAlong, NOWHERE } from './wood-behind.ts';
@@ -31,7 +31,7 @@ export function exitOfBore(part: SolidPart, { own, length, width }: Bore): Exit 
 /** Where an edge begins, and where an arc stands out most against the drilled line. */
 function placesOf(edge: Edge, { x, y }: Vec3): readonly { readonly x: number; readonly y: number }[] {
   if (edge.kind === 'line') return [edge.from];
-  const run = Math.hypot(x, y);
+  const run = norm(x, y);
   if (run < ASIDE) return [edge.from];
   const { centre, radius } = edge;
   return [edge.from, { x: centre.x - (x / run) * radius, y: centre.y - (y / run) * radius }];

@@ -9,6 +9,7 @@ import {
   intersectEdges,
   line,
   locate,
+  norm,
   pointToFrame,
   pointToWorld,
   RESIDUE_TOLERANCE,
@@ -83,7 +84,7 @@ export function exitsAlong({ drawn, cuts }: SolidPart, along: Vec3): (p: Vec3, o
 
 /** The same for the outline. */
 function outlineAlong(region: Region, along: Vec3): (p: Vec3, other: Exit) => Exit {
-  const run = Math.hypot(along.x, along.y);
+  const run = norm(along.x, along.y);
   if (run < 1e-9) return (_, other) => other;
   const { edges, reach } = outlineOf(region);
   const way = { x: along.x / run, y: along.y / run };

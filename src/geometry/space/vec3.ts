@@ -16,9 +16,9 @@ export const cross3 = (a: Vec3, b: Vec3): Vec3 => ({
   z: a.x * b.y - a.y * b.x,
 });
 
-export const length3 = (a: Vec3): number => Math.hypot(a.x, a.y, a.z);
+export const length3 = (a: Vec3): number => Math.sqrt(dot3(a, a));
 
-export const distance3 = (a: Vec3, b: Vec3): number => Math.hypot(a.x - b.x, a.y - b.y, a.z - b.z);
+export const distance3 = (a: Vec3, b: Vec3): number => length3(subtract3(a, b));
 
 /** The same direction at length 1. Throws for a vector of no length. */
 export function unit3(a: Vec3): Vec3 {

@@ -53,7 +53,7 @@ function outOfWood({ frame }: SeatedPrism, n: Vec3): Vec3 {
 function realPieces(solid: Solid, piece: SolidPiece, smooth: boolean): readonly SolidPiece[] {
   const { from, to } = piece;
   const d = { x: to.x - from.x, y: to.y - from.y, z: to.z - from.z };
-  const length = Math.hypot(d.x, d.y, d.z);
+  const length = Math.sqrt(dot3(d, d));
   if (length < AWAY) return [];
   const ends = (stretches: Stretches): readonly number[] => stretches.flat();
   const places = [
