@@ -55,7 +55,7 @@ export { type RenewalChange, renewDesign } from './renew-design.ts';
 export { resolvePaper } from './resolve-paper.ts';
 export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
 export { placeProblems } from './schema-problems.ts';
-export { openSession } from './session.ts';
+export { openSession, type Session } from './session.ts';
 export { startDesign } from './start-design.ts';
 export { lookAtCell, type StudyLook } from './study/look-at-cell.ts';
 export { type SmallSide, smallPicture } from './study/small-picture.ts';

@@ -8,6 +8,7 @@ import { known } from './known.ts';
 import { nextTask } from './next-task.ts';
 import type { AskedQuestion, FromWorker, Progress, ToldAnswer, ToWorker } from './protocol.ts';
 import type { Puller } from './pull-design.ts';
+import { createRehearsal } from './rehearsal.ts';
 
 /** Of the worker's own scope, what is used here. */
 interface Scope {
@@ -19,6 +20,8 @@ const scope = self as unknown as Scope;
 type Asked = Extract<ToWorker, { kind: 'ask' }>;
 type Found = Extract<FromWorker, { kind: 'found' }>;
 
+/** ms without news after which there is time to rehearse. */
+const STILL = 1500;
 /** ms of work after which messages that wait are heard. */
 const SPELL = 6;
 
@@ -39,7 +42,12 @@ const session = openSession({
   },
 });
 
+const rehearsal = createRehearsal(nextTask);
+let still: ReturnType<typeof setTimeout> | undefined;
+
 scope.addEventListener('message', ({ data }) => {
+  clearTimeout(still);
+  rehearsal.stop();
   if (data.kind === 'do') {
     void doOnce(data);
     return;
@@ -63,6 +71,7 @@ async function doOnce({ id, deed, input }: Extract<ToWorker, { kind: 'do' }>): P
 
 /** Answers the newest state of things until there is no newer one. */
 async function answerAll(): Promise<void> {
+  let last: Asked | undefined;
   for (let asked = newest; asked !== undefined; asked = newest) {
     try {
       await answer(asked);
@@ -70,7 +79,12 @@ async function answerAll(): Promise<void> {
       scope.postMessage({ kind: 'fault', message: messageOf(cause) });
     }
     if (newest === asked) newest = undefined;
+    last = asked;
   }
+  if (last === undefined || last.pull !== undefined) return;
+  const { design, questions } = last;
+  clearTimeout(still);
+  still = setTimeout(() => void rehearsal.go(design, questions), STILL);
 }
 
 /** Answers pass by pass (see `passOf`); left where newer news comes. */
