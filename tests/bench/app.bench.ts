@@ -17,6 +17,8 @@ const CHANGES = { largest: 20, other: 8 };
 const BEFORE = { largest: 10, other: 4 };
 const LARGEST = 'shallow-v-trestle';
 const OPENED = 5;
+/** ms that a maker looks at a new drawing before the first change, time in which the engine rehearses. */
+const LOOKED_AT = 8000;
 /** ms that nothing takes. */
 const PATIENCE = 120_000;
 const app = await openApp();
@@ -58,6 +60,7 @@ for (const { name, data } of BASE_FORMS) {
         const { page, context } = await app.visitor();
         await beginDesign(page, app.address, data.title);
         await page.locator('.notes.whole').waitFor({ timeout: PATIENCE });
+        await page.waitForTimeout(LOOKED_AT);
         const field = fieldOf(page, 'Overall height');
         const height = Number.parseFloat(await field.inputValue());
         row(
