@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { type StandingBase, standBase } from '../../src/base/index.ts';
-import { findCollisions, loadSolidKernel, type SolidKernel, withSolids } from '../../src/base/solids/index.ts';
+import {
+  findCollisions,
+  loadSolidKernel,
+  type SolidKernel,
+  withSolids,
+} from '../../src/base/solids/index.ts';
 import { describeForm, evaluateForm, type Form } from '../../src/sketch/index.ts';
 import { BASE_FORMS, type Values } from '../forms/forms.ts';
 import { areaOfFace, bearing, extentOf, flatFacesOf, partsAt } from '../forms/standing-bases.ts';
