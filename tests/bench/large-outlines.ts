@@ -82,10 +82,10 @@ async function rowOf(bundle: string, family: string): Promise<string> {
   return `| ${[family, ...times, growth.toFixed(2), ...ratios].join(' | ')} |`;
 }
 
-/** Prints the table row by row; LEGWRIGHT_BENCH_FAMILY picks one. */
+/** Prints the table row by row; LEGWRIGHT_BENCH_FAMILY picks some, with a semicolon between. */
 export async function printLargeOutlines(): Promise<void> {
   const bundle = await writtenBundle();
-  const only = process.env.LEGWRIGHT_BENCH_FAMILY;
+  const only = process.env.LEGWRIGHT_BENCH_FAMILY?.split(';');
   const sizes = SIZES.map((size) => size.toLocaleString('en'));
   const heads = [
     '2 mm in, ms of legwright',
@@ -95,6 +95,6 @@ export async function printLargeOutlines(): Promise<void> {
   ];
   process.stdout.write(`\n| ${heads.join(' | ')} |\n|${' --- |'.repeat(heads.length)}\n`);
   for (const family of [...ON_ONE_CIRCLE, ...ALIKE]) {
-    if (only === undefined || only === family) process.stdout.write(`${await rowOf(bundle, family)}\n`);
+    if (only === undefined || only.includes(family)) process.stdout.write(`${await rowOf(bundle, family)}\n`);
   }
 }

@@ -7,7 +7,8 @@ import { loadClipper2, offsetWithWasm, wasmPaths } from '../reference/peers/with
 /** Chords that the peer gets for arcs, mm. */
 const CHORD = 1e-3;
 const BY = -2;
-const LEAST_RUNS = 6;
+/** Runs at least, so that Node has compiled the kernel however busy the machine is: so many of a thousand edges, six of a hundred thousand. */
+const leastRuns = (size: number): number => Math.max(6, Math.round(200_000 / size));
 
 /**
  * Best and middle time, ms of processor time, of offsetting one outline 2 mm inwards again and again for at least so long; and the edges
@@ -19,14 +20,14 @@ export async function timeOffset(who: string, family: string, size: number, ms: 
   const edges = edgesOf(regions);
   if (who === 'legwright') {
     const result = edgesOf(offsetRegions(regions, BY));
-    return { ...timesOf(() => void offsetRegions(regions, BY), ms), edges, result };
+    return { ...timesOf(() => void offsetRegions(regions, BY), ms, leastRuns(size)), edges, result };
   }
   const clipper = await loadClipper2();
   const paths = wasmPaths(clipper, chordedLoops(regions, CHORD));
   return { ...timesOf(() => offsetWithWasm(clipper, paths, BY, CHORD).delete(), ms, 1), edges };
 }
 
-function timesOf(run: () => void, ms: number, least = LEAST_RUNS): { best: number; middle: number } {
+function timesOf(run: () => void, ms: number, least: number): { best: number; middle: number } {
   const times: number[] = [];
   const until = performance.now() + ms;
   while (times.length < least || performance.now() < until) {
