@@ -103,3 +103,20 @@ test('once opened it works without a network: another form is begun, drawn and k
   await shows(page, 'Overall height').toBe('720 mm');
   await context.close();
 });
+
+test('a design that is deleted, brought back and opened again is drawn again', async ({ app }) => {
+  const { page, troubles, context } = await app.visitor();
+  await beginDesign(page, app.address, 'Stool base');
+  await settled(page);
+  await page.goto(`${app.address}#/designs`);
+  await page.getByRole('button', { name: /^Delete/ }).click();
+  await page.getByRole('button', { name: /back/i }).first().click();
+  await page
+    .getByRole('button', { name: /^Stool base/ })
+    .first()
+    .click();
+  // Nothing of it has changed, but the page had let go of its drawing.
+  await page.locator('.board .scene').waitFor();
+  expect(troubles).toEqual([]);
+  await context.close();
+});

@@ -62,7 +62,8 @@ function ask(): void {
   progress.value = 'reckoning';
   const questions = [...untracked(() => wanted.value).values()];
   const pulling = untracked(() => pull.value);
-  const id = untracked(() => currentId.value) ?? '';
+  // Laid aside and taken up again it counts as another one: the page has let go of its answers.
+  const id = `${untracked(() => currentId.value)} ${firstTurn}`;
   send({
     kind: 'ask',
     turn,

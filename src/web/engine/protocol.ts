@@ -57,7 +57,7 @@ export type ToWorker =
       readonly kind: 'ask';
       /** Counts the designs; answers carry it back. */
       readonly turn: number;
-      /** Which design it is: another one is told everything anew. */
+      /** Which design it is and since when in hand: another one, or the same once more, is told everything anew. */
       readonly id: string;
       readonly design: Design;
       /** In the order in which they are to be answered. */
