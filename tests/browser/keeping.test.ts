@@ -107,10 +107,12 @@ test('once opened it works without a network: another form is begun, drawn and k
 test('a design that is deleted, brought back and opened again is drawn again', async ({ app }) => {
   const { page, troubles, context } = await app.visitor();
   await beginDesign(page, app.address, 'Stool base');
-  await settled(page);
+  await page.locator('.notes.whole').waitFor();
   await page.goto(`${app.address}#/designs`);
   await page.getByRole('button', { name: /^Delete/ }).click();
   await page.getByRole('button', { name: /back/i }).first().click();
+  // Listed again: the form of that name stands below.
+  await page.getByRole('button', { name: 'Save as a file: Stool base' }).waitFor();
   await page
     .getByRole('button', { name: /^Stool base/ })
     .first()

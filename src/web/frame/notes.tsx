@@ -15,6 +15,7 @@ const said = words.notes;
 /** What the checks have to say, always in view; each finding leads to its place, and has its cure beside it. */
 export function Notes() {
   useAnswer('findings');
+  const parts = useAnswer('parts') ?? [];
   const findings = shownFindings.value;
   const wrong = problems.value;
   // On a phone they are one line until they are opened.
@@ -45,6 +46,7 @@ export function Notes() {
             key={`${keyOfFinding(finding)} ${finding.message}`}
             finding={finding}
             awaited={awaited}
+            about={parts.length > 1 ? parts.find(({ name }) => name === finding.part)?.label : undefined}
           />
         ))}
       </ul>
@@ -77,7 +79,12 @@ function ProblemItem({ problem }: { readonly problem: Problem }) {
   );
 }
 
-function FindingItem({ finding, awaited }: ShownFinding) {
+interface FindingItemProps extends ShownFinding {
+  /** The part that it is of, where there are several. */
+  readonly about: string | undefined;
+}
+
+function FindingItem({ finding, awaited, about }: FindingItemProps) {
   const key = keyOfFinding(finding);
   const { severity, message, cure } = finding;
   const isChosen = selection.value.finding === key;
@@ -87,7 +94,9 @@ function FindingItem({ finding, awaited }: ShownFinding) {
       title={awaited ? said.awaited : undefined}
     >
       <button type="button" aria-pressed={isChosen} title={said.show} onClick={() => showFinding(finding)}>
-        <span class="severity">{said.severity[severity]}</span> {message}
+        <span class="severity">{said.severity[severity]}</span>{' '}
+        {about === undefined || message.startsWith(about) ? null : <span class="about">{about} · </span>}
+        {message}
       </button>
       {cure === undefined ? null : <p class="cure">{cure}</p>}
       <CureButton about={key} />
