@@ -16,7 +16,7 @@ function randomly(): () => number {
   };
 }
 
-const found: Record<string, Record<string, string>> = {};
+const found: Record<string, Record<string, readonly number[]>> = {};
 
 /** ms of processor time, so that other work on the machine does not count. */
 function taken(step: () => void): number {
@@ -26,16 +26,23 @@ function taken(step: () => void): number {
   return (user + system) / 1000;
 }
 
-/** Keeps the median and, in brackets, the least of what one step took once a third of its runs had warmed it up: its runs are counted by itself, the bench only repeats them. */
+/** Keeps what each run of a step took: the bench itself counts other work on the machine too, and only repeats it. */
 function timed(form: string, what: string, step: () => void, iterations: number): void {
   const times: number[] = [];
-  const run = (): void => void times.push(taken(step));
-  bench(what, run, { time: 0, warmupTime: 0, iterations, warmupIterations: 0 });
-  afterAll(() => {
-    const settled = times.slice(Math.floor(times.length / 3)).sort((a, b) => a - b);
-    const said = [settled[settled.length >> 1], settled[0]].map((ms) => (ms ?? Number.NaN).toFixed(1));
-    found[form] = { ...found[form], [what]: `${said[0]} (${said[1]})` };
+  found[form] = { ...found[form], [what]: times };
+  bench(what, () => void times.push(taken(step)), {
+    time: 0,
+    warmupTime: 0,
+    iterations,
+    warmupIterations: 0,
   });
+}
+
+/** The median and, in brackets, the least, once a third of the runs had warmed it up. */
+function said(times: readonly number[]): string {
+  const settled = times.slice(Math.floor(times.length / 3)).sort((a, b) => a - b);
+  const [middle, least] = [settled[settled.length >> 1], settled[0]];
+  return `${middle?.toFixed(1)} (${least?.toFixed(1)}) ms`;
 }
 
 const wanted = { views: ['front'], standing: false } as const;
@@ -86,7 +93,7 @@ for (const { name } of BASE_FORMS) {
 
 afterAll(() => {
   for (const [form, figures] of Object.entries(found)) {
-    const words = Object.entries(figures).map(([what, ms]) => `${what} ${ms} ms`);
+    const words = Object.entries(figures).map(([what, times]) => `${what} ${said(times)}`);
     process.stdout.write(`${form.padEnd(20)} ${words.join(' · ')}\n`);
   }
 });
