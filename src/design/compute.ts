@@ -6,11 +6,10 @@ import type { LengthStyle } from '../measure/index.ts';
 import { handsOf, routePart, type Tooling } from '../routing/index.ts';
 import type { SketchedPart } from '../sketch/index.ts';
 import { type PartsOfDesign, type PlacedDesign, partsOfDesign, partsStanding } from './base-of-design.ts';
-import type { Computed, ComputedPart, ComputedPattern, ComputedView, Wanted } from './computed.ts';
+import type { Computed, ComputedPart, ComputedPattern, Wanted } from './computed.ts';
 import type { Design, PatternRequest } from './design-schema.ts';
 import { leafLabels } from './leaf-labels.ts';
 import { lengthStyleOf } from './length-style.ts';
-import { viewIn } from './look-at-design.ts';
 import { type Memo, remember, same } from './memo.ts';
 import { drawForDesign, gridsAfter, layForDesign, type PatternStage } from './patterns-of-design.ts';
 import { placeDesign } from './place-design.ts';
@@ -116,11 +115,6 @@ export function* computeInSteps(
   const problems = laid.flatMap((each) => (each.ok ? [] : each.problems));
   if (problems.length > 0) return fail(...problems);
   const patterns = laid.flatMap((each) => (each.ok ? [each.value] : []));
-  const views: ComputedView[] = [];
-  for (const view of made.value.base === undefined ? [] : (wanted.views ?? [])) {
-    views.push(viewIn(view, made.value.base!.base, memo));
-    yield;
-  }
   return ok({
     design,
     lengths: lengthStyleOf(design),
@@ -129,7 +123,6 @@ export function* computeInSteps(
     ...(wood.value === undefined ? {} : { wood: wood.value }),
     parts: withCauls,
     patterns,
-    views,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
     findings: gravestFirst([
       ...made.value.findings,

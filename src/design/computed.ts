@@ -16,8 +16,6 @@ export interface Wanted {
   readonly cauls?: boolean;
   /** Patterns drawn in one piece, not laid on sheets. */
   readonly drawings?: readonly PatternRequest[];
-  /** Views of the base with what is said beside them; none when left out. A form that places no parts has none. */
-  readonly views?: readonly BaseView[];
   /** Whether to tell how the base weighs and stands, where solids are at hand; yes when left out. By far the longest of all steps. */
   readonly standing?: boolean;
 }
@@ -55,7 +53,6 @@ export interface Computed {
   readonly wood?: ComputedWood;
   readonly parts: readonly ComputedPart[];
   readonly patterns: readonly ComputedPattern[];
-  readonly views: readonly ComputedView[];
   readonly drawings: readonly { readonly request: PatternRequest; readonly pattern: Pattern }[];
   /** Graver ones first. */
   readonly findings: readonly Finding[];

@@ -37,7 +37,7 @@ export { patchesOfDesign, typedPatchPlace } from './patches/patches-of-design.ts
 export { printPatch } from './patches/print-patch.ts';
 export type { TypedPatch } from './patches/resolve-patch.ts';
 export { type Driver, driversOf } from './pictures/drivers-of.ts';
-export { type PictureOf, pictureOf, viewOf } from './pictures/picture-of.ts';
+export { type PictureOf, partPictureOf, viewOf } from './pictures/picture-of.ts';
 export { solveFigure, type WantedFigure } from './pictures/solve-figure.ts';
 export { metaOf, printOf } from './print-of-pattern.ts';
 export {

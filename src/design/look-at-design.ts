@@ -18,7 +18,7 @@ export interface Looked {
 }
 
 /**
- * The views of a design: the same as those of `compute`, which finds them again in the memo, at a tenth of the time. Problems are those of its
+ * The views of a design, at a tenth of the time of `compute`, which finds form and standing parts again in the memo. Problems are those of its
  * form and figures.
  */
 export function lookAtDesign(
@@ -37,7 +37,7 @@ export function lookAtDesign(
 }
 
 /** Parts and their places alone tell how a base looks. */
-export function viewIn(view: BaseView, base: StandingBase, memo: Memo): ComputedView {
+function viewIn(view: BaseView, base: StandingBase, memo: Memo): ComputedView {
   return remember(memo, { stage: 'view', of: view, inputs: [base] }, () => ({
     view,
     picture: view === 'pictorial' ? pictorialOf(base.parts) : basePicture(base, view),

@@ -9,7 +9,7 @@ import type { Memo } from './memo.ts';
  *
  *     const session = openSession({ pause: nextTask });
  *     onmessage = async ({ data }) => {
- *       const outcome = await session.compute(data.design, { wanted: { views: ['front'], standing: false } });
+ *       const outcome = await session.compute(data.design, { wanted: { standing: false } });
  *       if (outcome.kind === 'computed') …
  *     };
  *

@@ -3,7 +3,7 @@
  * form at its defaults, its overall height changed by a few millimetres.
  */
 import { afterAll, bench, describe } from 'vitest';
-import { compute, type Design, type Memo } from '../../src/design/index.ts';
+import { compute, type Design, lookAtDesign, type Memo } from '../../src/design/index.ts';
 import { sampleDesign } from '../design/sample-design.ts';
 import { BASE_FORMS } from '../forms/forms.ts';
 
@@ -45,7 +45,7 @@ function said(times: readonly number[]): string {
   return `${middle?.toFixed(1)} (${least?.toFixed(1)}) ms`;
 }
 
-const wanted = { views: ['front'], standing: false } as const;
+const wanted = { standing: false } as const;
 
 for (const { name } of BASE_FORMS) {
   const bare = sampleDesign(name, []);
@@ -63,7 +63,9 @@ for (const { name } of BASE_FORMS) {
     parameters: { ...whole.parameters, overall_height: `${(height + by).toFixed(2)} mm` },
   });
   const shown = (design: Design, memo: Memo, asked: Parameters<typeof compute>[1] = {}): void => {
+    const looked = lookAtDesign(design, ['front'], memo);
     const computed = compute(design, { memo, wanted, ...asked });
+    if (!looked.ok || looked.value.views.length === 0) throw new Error('nothing is seen');
     if (!computed.ok) throw new Error(computed.problems.map(({ message }) => message).join('\n'));
     if (
       computed.value.findings.length + computed.value.patterns.flatMap(({ plan }) => plan.sheets).length ===
@@ -81,7 +83,7 @@ for (const { name } of BASE_FORMS) {
     const memo: Memo = new Map();
     timed(name, 'random', () => shown(high(10 * random() - 5), memo), 60);
     const alone: Memo = new Map();
-    const bareWanted = { patterns: [], views: ['front'], standing: false } as const;
+    const bareWanted = { patterns: [], standing: false } as const;
     timed(
       name,
       'random, without sheets',

@@ -1,20 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { compute, lookAtDesign, type Memo } from '../../src/design/index.ts';
+import { basePicture } from '../../src/drawing/index.ts';
 import { sampleDesign } from './sample-design.ts';
 
 const table = sampleDesign('raked-table', ['leg']);
 
 describe('a look at a design', () => {
-  test('shows the views that a computation shows, and is found again by it', () => {
+  test('shows the base that a computation makes, and is found again by it', () => {
     const memo: Memo = new Map();
     const looked = lookAtDesign(table, ['front', 'plan'], memo);
-    const computed = compute(table, { memo, wanted: { views: ['front', 'plan'], patterns: [] } });
+    const computed = compute(table, { memo, wanted: { patterns: [] } });
     if (!looked.ok || !computed.ok) throw new Error('a sound design');
     expect(looked.value.views.map(({ view }) => view)).toEqual(['front', 'plan']);
-    expect(computed.value.views.map(({ picture }) => picture)).toEqual(
-      looked.value.views.map(({ picture }) => picture),
-    );
-    expect(computed.value.views[0]!.picture).toBe(looked.value.views[0]!.picture);
+    expect(looked.value.views[0]!.picture).toEqual(basePicture(computed.value.base!.base, 'front'));
+    const again = lookAtDesign(table, ['front'], memo);
+    expect(again.ok && again.value.views[0]!.picture).toBe(looked.value.views[0]!.picture);
     expect(computed.value.sketch).toBe(looked.value.sketch);
   });
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { compute, pictureOf } from '../../src/design/index.ts';
+import { compute, partPictureOf } from '../../src/design/index.ts';
 import { fitPicture } from '../../src/drawing/index.ts';
 import { sampleDesign } from '../design/sample-design.ts';
 
@@ -7,7 +7,7 @@ const design = sampleDesign('curved-leg', ['leg'], 'in');
 const computed = compute(design, { wanted: { patterns: [] } });
 if (!computed.ok) throw new Error(computed.problems[0]?.message);
 const { lengths } = computed.value;
-const picture = pictureOf(computed.value, { part: 'leg' })!;
+const picture = partPictureOf(computed.value, 'leg')!;
 
 const taken = ({ box }: ReturnType<typeof fitPicture>) => ({
   width: box.maxX - box.minX,

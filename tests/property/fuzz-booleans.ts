@@ -10,24 +10,16 @@ import {
   type Vec,
 } from '../../src/geometry/index.ts';
 import type { Random } from '../cases/outlines/random.ts';
-import { type Fuzzed, fuzzCase } from './fuzz.ts';
+import { type Fuzzed, judgeSeeds } from './fuzz.ts';
 import { boxOf, distanceTo, edgesOf, placeOn, rightAt, turnsRound } from './oracle.ts';
 import { partnerOf } from './partner.ts';
 
 /** The four booleans of the outlines of `count` seeds from `first` on and a partner of each, judged by the points they hold and by areas. */
 export function fuzzBooleans(first: number, count: number): Fuzzed {
-  const failures: string[] = [];
-  let checked = 0;
-  for (let seed = first; seed < first + count; seed++) {
-    const drawn = fuzzCase(seed);
-    if (drawn === undefined) continue;
-    const { regions: a, random } = drawn;
-    const b = partnerOf(a, seed, random);
-    const faults = faultsOfBooleans(a, b, random);
-    checked++;
-    if (faults.length > 0) failures.push(`seed ${seed}, ${drawn.family}: ${faults.slice(0, 3).join('; ')}`);
-  }
-  return { failures, checked };
+  return judgeSeeds(first, count, ({ seed, family, regions, random }) => ({
+    what: family,
+    faults: faultsOfBooleans(regions, partnerOf(regions, seed, random), random),
+  }));
 }
 
 function faultsOfBooleans(a: readonly Region[], b: readonly Region[], r: Random): string[] {

@@ -35,6 +35,24 @@ export function fuzzCase(seed: number): FuzzCase | undefined {
   return sound ? { seed, family, regions, random } : undefined;
 }
 
+/** Judges the sound outlines of `count` seeds from `first` on, each with a word on what was done to it. */
+export function judgeSeeds(
+  first: number,
+  count: number,
+  judge: (drawn: FuzzCase) => { readonly what: string; readonly faults: readonly string[] },
+): Fuzzed {
+  const failures: string[] = [];
+  let checked = 0;
+  for (let seed = first; seed < first + count; seed++) {
+    const drawn = fuzzCase(seed);
+    if (drawn === undefined) continue;
+    const { what, faults } = judge(drawn);
+    checked++;
+    if (faults.length > 0) failures.push(`seed ${seed}, ${what}: ${faults.slice(0, 3).join('; ')}`);
+  }
+  return { failures, checked };
+}
+
 /**
  * Do edges meet nowhere but at their joint, to the last digit? Validity allows for a nanometre, within which a draw with edges of a
  * micrometre may turn back through itself.

@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { compute, type Design, type Memo } from '../../src/design/index.ts';
+import { compute, type Design, lookAtDesign, type Memo } from '../../src/design/index.ts';
 import { sampleDesign } from '../design/sample-design.ts';
 
 const FORMS = { 'shallow-v-trestle': 'leg', 'raked-table': 'leg', 'crossed-base': 'rail' } as const;
@@ -44,16 +44,17 @@ const CHANGES: readonly Change[] = [
 
 /** All that is shown of a base, printed or said of it; problems where it cannot be made. */
 function told(design: Design, memo?: Memo): string {
-  const wanted = { views: ['front', 'plan'], standing: false } as const;
+  const looked = lookAtDesign(design, ['front', 'plan'], memo);
+  const wanted = { standing: false };
   const computed = compute(design, { wanted, ...(memo === undefined ? {} : { memo }) });
   if (!computed.ok) return JSON.stringify(computed.problems);
-  const { base, views, findings, patterns, grids } = computed.value;
+  const { base, findings, patterns, grids } = computed.value;
   return JSON.stringify({
     joints: base!.joints.joints.map(({ id, sides, glue, loose }) => ({ id, sides, glue, loose })),
     made: base!.made,
     list: base!.list,
     glue: base!.glue,
-    views,
+    views: looked.ok && looked.value.views,
     findings,
     grids,
     patterns: patterns.map(({ plan, digests, pattern: { scene, checks } }) => ({

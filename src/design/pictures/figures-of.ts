@@ -5,7 +5,7 @@ import { compute } from '../compute.ts';
 import type { Design } from '../design-schema.ts';
 import { formOfDesign, sketchOfDesign, valuesOfDesign } from '../form-of-design.ts';
 import { type Memo, remember } from '../memo.ts';
-import { type PictureOf, pictureOf } from './picture-of.ts';
+import { type PictureOf, partPictureOf } from './picture-of.ts';
 
 /** What the dimensions of a picture measure, and the parameters that they follow from. */
 export interface Figures {
@@ -28,7 +28,7 @@ export function figuresOf(design: Design, of: PictureOf, memo: Memo): Figures | 
   const computed = compute(design, { memo, wanted: { patterns: [], standing: false } });
   if (!computed.ok) return undefined;
   const values = new Map<string, number>();
-  for (const dimension of pictureOf(computed.value, of)?.dimensions ?? []) {
+  for (const dimension of partPictureOf(computed.value, of.part)?.dimensions ?? []) {
     const value = valueOfDimension(dimension);
     if (value !== undefined && !values.has(dimension.name)) values.set(dimension.name, value);
   }

@@ -94,7 +94,7 @@ async function answer(asked: Asked): Promise<void> {
   const views = viewsWanted(questions);
   const seen = lookAtDesign(design, views, known);
   const looked = seen.ok ? seen.value : undefined;
-  const ofPass = (...passes: readonly Pass[]) => questions.filter((each) => passes.includes(passOf(each)));
+  const ofPass = (pass: Pass) => questions.filter((each) => passOf(each) === pass);
   await tell(asked, { design, looked, computed: undefined }, ofPass('seen'), { far: 'reckoning' });
   const checked = { patterns: [], standing: false };
   if (!(await answerFrom(asked, { design, looked }, ofPass('checked'), checked, 'reckoning'))) return;

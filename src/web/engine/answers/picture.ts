@@ -1,4 +1,4 @@
-import { pictureOf, viewOf } from '../../../design/index.ts';
+import { partPictureOf, viewOf } from '../../../design/index.ts';
 import {
   type FittedPicture,
   fitPicture,
@@ -44,7 +44,8 @@ const lastScales = new Map<string, Pick<FittedPicture, 'scale' | 'shown'>>();
 /** What one sees of the base or of one part, dimensioned. */
 export function picture({ looked, computed }: Answering, options: PictureOptions): ScreenPicture | undefined {
   const { of, room, letters } = options;
-  const drawn = 'side' in of ? looked && viewOf(looked, of.side) : computed && pictureOf(computed, of);
+  const drawn =
+    'side' in of ? looked && viewOf(looked, of.side) : computed && partPictureOf(computed, of.part);
   const lengths = (looked ?? computed)?.lengths;
   if (drawn === undefined || lengths === undefined) return undefined;
   const key = JSON.stringify([options, lengths]);
