@@ -62,6 +62,11 @@ test('a caul is sawn: its print tells how a small wedge is sawn and clamped over
   expect(sheets).not.toMatch(/show face|face side|\bup\b/);
   expect(sheets).toContain('Under the jaw');
   expect(sheets).toContain('Slope, on the work');
+  // The angle printed is the one that the edges of the wedge enclose.
+  const { part } = computed.value.parts.find((each) => each.part.name === 'caul-1')!;
+  const slope = (measureLoop(part.region.outer.edges) * 180) / Math.PI;
+  const shown = /([\d.]+)° ?Slope/.exec(sheets)?.[1];
+  expect(Math.abs(Number(shown) - slope)).toBeLessThan(0.006);
   // The same print of a part that is routed has all of it: the words looked for are those that are printed.
   const routed = wordsOf(await printed(computed.value.patterns[0]!.pattern.name));
   for (const word of ['Unplug before changing cutter', 'template runs on', 'show face']) {
