@@ -45,6 +45,24 @@ describe('joints a hair from tangent', () => {
   }
 });
 
+describe('a side on a circle of ten kilometres and more', () => {
+  // Its own parallel was judged nearer to it than the offset by the last digits of so large a radius; nothing of the outline was left.
+  for (const radius of [1.3e7, -1.3e7, 4e6, 1e8]) {
+    it(`keeps the whole offset (radius ${radius} mm)`, () => {
+      const corners = [
+        [0, 0],
+        [57, -2],
+        [70, 700],
+        [20, 700.5],
+      ].map(([x, y]) => ({ x: x!, y: y! }));
+      const regions = [regionOf(loopThrough(corners, [0, 700 / (4 * radius), 0, 700 / (4 * radius)]))];
+      for (const by of [-6.35, 2, -1.5875, 19.05]) {
+        expect(faultsOfOffset(regions, by, offsetRegions(regions, by), randomFrom(5))).toEqual([]);
+      }
+    });
+  }
+});
+
 describe('circles that differ by about the snap', () => {
   // One pair of quarters merged and the other did not; the crossing between them was taken for an end already met.
   for (const [dx, dy] of [

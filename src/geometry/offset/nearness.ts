@@ -1,11 +1,14 @@
 import { narrowBoxes } from '../arrangement/narrow-boxes.ts';
 import { type Pieces, SHAPE } from '../arrangement/pieces.ts';
 import { type BoxTree, buildPassingTree } from '../index-tree/box-tree.ts';
+import { CARRIER_TOLERANCE } from '../tolerance.ts';
 
 /** What can be asked of the source. */
 export interface Nearness {
   /** The number of some piece of it that is nearer to (x, y) than `limit` (mm), or NOBODY. */
   readonly nearerPiece: (x: number, y: number, limit: number) => number;
+  /** How far (mm) rounding may put a distance off: CARRIER_TOLERANCE, and more where a circle is so large that its last digits are. */
+  readonly slack: number;
 }
 
 export const NOBODY = -1;
@@ -20,6 +23,7 @@ export function nearnessOf(source: Pieces): Nearness {
 function nearnessOfFew(source: Pieces): Nearness {
   const { count, boxes } = source;
   return {
+    slack: slackOf(source),
     nearerPiece: (x, y, limit) => {
       if (!(limit > 0)) return NOBODY;
       for (let i = 0, at = 0; i < count; i++, at += 4) {
@@ -38,6 +42,7 @@ function nearnessInTree(source: Pieces): Nearness {
   // What was near one place is likely to be near the next as well.
   let last = 0;
   return {
+    slack: slackOf(source),
     nearerPiece: (x, y, limit) => {
       if (!(limit > 0)) return NOBODY;
       if (isCloser(source, last, x, y, limit)) return last;
@@ -47,6 +52,18 @@ function nearnessInTree(source: Pieces): Nearness {
       return found;
     },
   };
+}
+
+/** Last digits of the largest radius: a place on a parallel is off by its circle's rounding, its centre's and its own. */
+const LAST_DIGITS = 4 * Number.EPSILON;
+
+function slackOf({ count, shape, turn }: Pieces): number {
+  let largest = 0;
+  for (let i = 0; i < count; i++) {
+    const radius = shape[SHAPE * i + 6]!;
+    if (turn[i] !== 0 && radius > largest) largest = radius;
+  }
+  return Math.max(CARRIER_TOLERANCE, LAST_DIGITS * largest);
 }
 
 /** Nodes still to be looked into; eight for each level at most. */

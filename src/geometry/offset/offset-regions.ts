@@ -35,7 +35,7 @@ const DEFAULT_MITRE_LIMIT = 4;
  * the source than the offset; what is kept closes into loops. Distance decides, so that holes, islands, splits and merges
  * come out by themselves. Shrinking is the same with parallels on the other side.
  *
- * No tolerance decides what is kept except where a chain lies within CARRIER_TOLERANCE of the offset from a second edge: there it
+ * No tolerance decides what is kept except where a chain lies within rounding (`Nearness.slack`) of the offset from a second edge: there it
  * coincides with that edge's own parallel, and the two cancel. Should rounding leave a loop open, the offset is tried again
  * with coarser tolerances or a few nanometres off.
  */
@@ -136,7 +136,7 @@ function farChains({ slices, counts, chains }: Arrangement, reach: number, nearn
     const near = nearness.nearerPiece(
       slices.middles[2 * s]!,
       slices.middles[2 * s + 1]!,
-      reach - CARRIER_TOLERANCE,
+      reach - nearness.slack,
     );
     if (near === NOBODY) keep[c] = counts[0][s]! > 0 === step >= 0 ? 1 : -1;
   }

@@ -80,7 +80,7 @@ function addFar(
     my = cy + (my - cy) * size;
   }
   const half = trims ? 0 : Math.sqrt((x0 - mx) * (x0 - mx) + (y0 - my) * (y0 - my));
-  const isNear = nearness.nearerPiece(mx, my, reach - half - CARRIER_TOLERANCE) !== NOBODY;
+  const isNear = nearness.nearerPiece(mx, my, reach - half - nearness.slack) !== NOBODY;
   if (isNear && trims) trimPiece(rejecting, { cx, cy, radius, turn, source, side: 0 }, p, q);
   else if (isNear) return;
   else if (turn === 0) addLine(result, p, q, source, 0);

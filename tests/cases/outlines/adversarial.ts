@@ -202,6 +202,25 @@ export const ADVERSARIAL: Readonly<Record<string, Draw>> = {
     const top = penAt(-half, 0).arcTo(half, 0, centre.x, centre.y, turn).lineTo(half, w);
     return [regionOf(top.arcTo(-half, w, 0, w + Math.sqrt((radius - half) * (radius + half)), -1).close())];
   },
+  'sides all but straight': (r) => {
+    // Arcs whose circles are so large, up to ten kilometres, that their last digits are longer than what touches.
+    const foot = r.between(20, 60);
+    const corners = [
+      pt(0, 0),
+      pt(foot, -3 * r.next()),
+      pt(foot - 5 * r.next(), 300),
+      pt(70, 700),
+      pt(20 + r.next(), 700 + r.next()),
+      pt(3 * r.next(), 310),
+    ];
+    const bulges = corners.map((from, i) => {
+      const to = corners[(i + 1) % corners.length]!;
+      // The tangent of a quarter of the arc's angle, which is chord over radius in so flat a one.
+      const chord = Math.hypot(to.x - from.x, to.y - from.y);
+      return (r.pick([0, 1, 1, -1, -1]) * chord) / (4 * r.ratio(1e5, 1e7));
+    });
+    return [regionOf(loopThrough(corners, bulges))];
+  },
   'tiny edges': (r, size) => {
     const small = r.ratio(1e-6, 1e-2);
     const points: Vec[] = [];
