@@ -1,16 +1,12 @@
-import type { Edge, Outline, Region, Vec } from '../api.ts';
+import type { Outline, Region } from '../api.ts';
 import { boundsOfEdges } from '../bounds.ts';
-import { lengthOf, pointAt } from '../edge.ts';
 import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import { areaOfOutline } from '../measure/area.ts';
 import { perimeterOfOutline } from '../measure/perimeter.ts';
 import { VERTEX_SNAP } from '../tolerance.ts';
+import { homesByWalk, type LoopOfArea } from './homes-by-walk.ts';
+import { placeClearOfCorners } from './place-clear-of-corners.ts';
 import { windingNumber } from './winding-number.ts';
-
-interface Loop {
-  readonly outline: Outline;
-  readonly area: number;
-}
 
 /**
  * Regions from loops that do not cross, anticlockwise round material and clockwise round holes: each hole goes to the smallest
@@ -18,8 +14,8 @@ interface Loop {
  */
 export function nestLoops(outlines: readonly Outline[]): Region[] {
   if (outlines.length === 1 && isLarge(outlines[0]!)) return [{ outer: outlines[0]!, holes: [] }];
-  const outers: Loop[] = [];
-  const holes: Loop[] = [];
+  const outers: LoopOfArea[] = [];
+  const holes: LoopOfArea[] = [];
   for (const outline of outlines) {
     const area = areaOfOutline(outline);
     // No loop of a square millimetre is so long that it is a sliver.
@@ -31,8 +27,10 @@ export function nestLoops(outlines: readonly Outline[]): Region[] {
   outers.sort((a, b) => a.area - b.area);
   const held: Outline[][] = outers.map(() => []);
   if (holes.length > 0) {
-    const homeOf = homeFinder(outers);
-    for (const hole of holes) held[homeOf(hole)]?.push(hole.outline);
+    const homes = homesOf(outers, holes);
+    holes.forEach(({ outline }, k) => {
+      held[homes[k]!]?.push(outline);
+    });
   }
   return outers.map(({ outline }, i) => ({ outer: outline, holes: held[i]! })).reverse();
 }
@@ -45,8 +43,20 @@ function isLarge({ edges }: Outline): boolean {
   return twice > 2;
 }
 
-/** Finds for a hole the number of the smallest outer loop that holds it, or −1; outer loops come in order of area. */
-function homeFinder(outers: readonly Loop[]): (hole: Loop) => number {
+/** Of each hole the number of the smallest outer loop that holds it, or −1; outer loops come in order of area. */
+function homesOf(outers: readonly LoopOfArea[], holes: readonly LoopOfArea[]): number[] {
+  let edges = 0;
+  for (const { outline } of outers) edges += outline.edges.length;
+  if (edges * holes.length > WALK_FROM) return homesByWalk(outers, holes);
+  const homeOf = homeFinder(outers);
+  return holes.map(homeOf);
+}
+
+/** Beyond so many edges of outer loops times holes the way from hole to hole is shorter than a ray for each. */
+const WALK_FROM = 4_000;
+
+/** Finds for a hole the number of the smallest outer loop that holds it, or −1. */
+function homeFinder(outers: readonly LoopOfArea[]): (hole: LoopOfArea) => number {
   const boxes: number[] = [];
   for (const { outline } of outers) {
     const { minX, minY, maxX, maxY } = boundsOfEdges(outline.edges);
@@ -64,11 +74,4 @@ function homeFinder(outers: readonly Loop[]): (hole: Loop) => number {
     });
     return home;
   };
-}
-
-/** A place inside the longest edge of a loop, away from corners where it might touch another. */
-export function placeClearOfCorners(edges: readonly Edge[]): Vec {
-  let longest = edges[0]!;
-  for (const edge of edges) if (lengthOf(edge) > lengthOf(longest)) longest = edge;
-  return pointAt(longest, 0.4142);
 }

@@ -41,3 +41,44 @@ export function crossingOfArc(
     ? (from - over) * beforeRight + (over - to) * beforeLeft
     : (from - over) * beforeLeft + (over - to) * beforeRight;
 }
+
+/**
+ * How often a ray from (x, y) towards +x is crossed upwards less downwards by a line (`turn` 0) or an arc of less than half a turn from 0 to 1: added up over
+ * closed chains, how often they wind anticlockwise round (x, y).
+ */
+export function crossingRightwards(
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  turn: number,
+  cx: number,
+  cy: number,
+  r: number,
+  x: number,
+  y: number,
+): number {
+  if (turn === 0) return crossingOfLine(x0, y0, x1, y1, x, y);
+  return turn > 0
+    ? crossingOfArc(x0, y0, x1, y1, cx, cy, r, x, y)
+    : -crossingOfArc(x1, y1, x0, y0, cx, cy, r, x, y);
+}
+
+/** The same for a ray towards +y, by swapping the axes, which turns every direction round. */
+export function crossingUpwards(
+  x0: number,
+  y0: number,
+  x1: number,
+  y1: number,
+  turn: number,
+  cx: number,
+  cy: number,
+  r: number,
+  x: number,
+  y: number,
+): number {
+  if (turn === 0) return -crossingOfLine(y0, x0, y1, x1, y, x);
+  return turn < 0
+    ? -crossingOfArc(y0, x0, y1, x1, cy, cx, r, y, x)
+    : crossingOfArc(y1, x1, y0, x0, cy, cx, r, y, x);
+}

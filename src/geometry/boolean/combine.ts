@@ -1,10 +1,10 @@
 import type { Outline, Region } from '../api.ts';
 import { addLoop } from '../arrangement/add-loop.ts';
 import { type Arrangement, arrange } from '../arrangement/arrangement.ts';
+import { judgeChains } from '../arrangement/judge-chains.ts';
 import { nestLoops } from '../arrangement/nest.ts';
 import { newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
-import { windingCaster } from '../arrangement/winding.ts';
 import { filled, markLists, releaseLists } from '../memory/lists.ts';
 import type { Membership } from './membership.ts';
 import { combinePlainly } from './plain/plain-boolean.ts';
@@ -56,13 +56,10 @@ function membersOf(pieces: Pieces, belongs: Membership): Outline[] {
 function boundaryChains(arrangement: Arrangement, belongs: Membership): Int32Array {
   const { chains } = arrangement;
   const keep = filled(chains.count);
-  const cast = windingCaster(arrangement);
-  for (let c = 0; c < chains.count; c++) {
-    const step = chains.longest[c]!;
-    const { left0, right0, left1, right1 } = cast(step >= 0 ? step : -1 - step);
+  judgeChains(arrangement, (c, { left0, right0, left1, right1 }) => {
     const left = belongs(left0, left1);
     const right = belongs(right0, right1);
-    if (left !== right) keep[c] = left === step >= 0 ? 1 : -1;
-  }
+    keep[c] = left === right ? 0 : left === chains.longest[c]! >= 0 ? 1 : -1;
+  });
   return keep;
 }

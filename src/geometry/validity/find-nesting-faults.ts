@@ -1,5 +1,5 @@
 import type { Box, Vec } from '../api.ts';
-import { placeClearOfCorners } from '../arrangement/nest.ts';
+import { placeClearOfCorners } from '../arrangement/place-clear-of-corners.ts';
 import { windingNumber } from '../arrangement/winding-number.ts';
 import { boundsOfEdges } from '../bounds.ts';
 import { pointAt } from '../edge.ts';

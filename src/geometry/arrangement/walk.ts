@@ -1,0 +1,135 @@
+import { type BoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import { zOrder } from '../index-tree/z-order.ts';
+import { markLists, reals, releaseLists } from '../memory/lists.ts';
+
+/**
+ * Going from place to place along upright and level ways, and telling every wall passed. Where closed chains of walls wind so and so often round
+ * one place, they wind round the next as often as the walls passed on the way say: no ray has to be followed to where all ends, and places visited in
+ * an order in which neighbours follow each other cost little more than what lies between them.
+ *
+ * A way is crossed by a wall when rays from its two ends in its own direction are crossed differently (see `ray.ts`): what lies beyond both ends
+ * cancels, and corners of chains count as they do for rays.
+ */
+export interface Walls {
+  /** Over the walls. */
+  readonly tree: BoxTree;
+  /** What a wall adds to the winding round (x, y), by an upright ray or by one to the right. */
+  readonly crossing: (wall: number, upright: boolean, x: number, y: number) => number;
+  /** Told of every wall passed, and of what it adds to the winding from there on. */
+  readonly pass: (wall: number, change: number) => void;
+}
+
+/** Numbers of a place: x, y, and 1 where the ways to and from it shall be upright, 0 where level. Such as do not run along a wall there. */
+export const PLACE = 3;
+
+/** Where a walk has come to, and how. */
+interface Walk {
+  x: number;
+  y: number;
+  upright: boolean;
+  readonly turns: Turns;
+}
+
+/** Where a way turns: at a share of its length, plus a share of its breadth, plus a hair (mm) for ways of no length. */
+interface Turns {
+  readonly along: number;
+  readonly aside: number;
+  readonly off: number;
+}
+
+/** To be tried in turn. No outline has corners there: a turn exactly on a wall could be told to lie on either side. */
+const TURNS: readonly Turns[] = [
+  { along: 0.618034, aside: 0.0573193, off: 1.7e-5 },
+  { along: 0.414214, aside: -0.0317113, off: 2.9e-5 },
+  { along: 0.267949, aside: 0.0191732, off: -2.3e-5 },
+];
+
+/**
+ * Walks from outside everything to every place once, those near each other in turn, and out again; `arrive` is told of each. Should `isOut` find
+ * the walk not to be outside at its end, it is made again by other ways, after `isOut` has forgotten what was counted. False when none came out.
+ */
+export function walkThrough(
+  walls: Walls,
+  places: Float64Array,
+  arrive: (place: number) => void,
+  isOut: () => boolean,
+): boolean {
+  const mark = markLists();
+  const { boxes, children } = walls.tree;
+  const root = 4 * (children.length - 1);
+  const startX = boxes[root]! - 1;
+  const startY = boxes[root + 1]! - 1;
+  const order = alongCurve(places);
+  let out = false;
+  for (let k = 0; !out && k < TURNS.length; k++) {
+    const walk: Walk = { x: startX, y: startY, upright: true, turns: TURNS[k]! };
+    for (const place of order) {
+      const at = PLACE * place;
+      walkTo(walls, walk, places[at]!, places[at + 1]!, places[at + 2] === 1);
+      arrive(place);
+    }
+    walkTo(walls, walk, startX, startY, true);
+    out = isOut();
+  }
+  releaseLists(mark);
+  return out;
+}
+
+function alongCurve(places: Float64Array): Int32Array {
+  const count = places.length / PLACE;
+  const boxes = reals(4 * count);
+  for (let k = 0; k < count; k++) {
+    boxes[4 * k] = places[PLACE * k]!;
+    boxes[4 * k + 1] = places[PLACE * k + 1]!;
+    boxes[4 * k + 2] = places[PLACE * k]!;
+    boxes[4 * k + 3] = places[PLACE * k + 1]!;
+  }
+  return zOrder(boxes, count);
+}
+
+function walkTo(walls: Walls, walk: Walk, x: number, y: number, upright: boolean): void {
+  const dx = x - walk.x;
+  const dy = y - walk.y;
+  if (dx === 0 && dy === 0 && walk.upright === upright) return;
+  const { along, aside, off } = walk.turns;
+  const turnX = walk.x + along * dx + aside * dy + off;
+  const turnY = walk.y + along * dy + aside * dx + off;
+  if (walk.upright) {
+    goUpright(walls, walk, turnY);
+    if (!upright) {
+      goLevel(walls, walk, turnX);
+      goUpright(walls, walk, y);
+    }
+    goLevel(walls, walk, x);
+    if (upright) goUpright(walls, walk, y);
+  } else {
+    goLevel(walls, walk, turnX);
+    if (upright) {
+      goUpright(walls, walk, turnY);
+      goLevel(walls, walk, x);
+    }
+    goUpright(walls, walk, y);
+    if (!upright) goLevel(walls, walk, x);
+  }
+  walk.upright = upright;
+}
+
+function goUpright({ tree, crossing, pass }: Walls, walk: Walk, y: number): void {
+  const { x, y: from } = walk;
+  walk.y = y;
+  searchBoxTree(tree, x, Math.min(from, y), x, Math.max(from, y), (wall) => {
+    const change = crossing(wall, true, x, y) - crossing(wall, true, x, from);
+    if (change !== 0) pass(wall, change);
+    return false;
+  });
+}
+
+function goLevel({ tree, crossing, pass }: Walls, walk: Walk, x: number): void {
+  const { x: from, y } = walk;
+  walk.x = x;
+  searchBoxTree(tree, Math.min(from, x), y, Math.max(from, x), y, (wall) => {
+    const change = crossing(wall, false, x, y) - crossing(wall, false, from, y);
+    if (change !== 0) pass(wall, change);
+    return false;
+  });
+}
