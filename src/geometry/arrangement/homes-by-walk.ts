@@ -21,25 +21,26 @@ export function homesByWalk(outers: readonly LoopOfArea[], holes: readonly LoopO
   );
   const windings = filled(outers.length);
   const around = newRankSet(outers.length);
-  const walls = wallsOfPieces(pieces, (piece, change) => {
-    const loop = loopOf[piece]!;
-    windings[loop]! += change;
-    if (windings[loop]! > 0) addRank(around, loop);
-    else removeRank(around, loop);
-  });
   const places = reals(PLACE * holes.length);
   holes.forEach(({ outline }, k) => {
     setPlace(places, k, longestEdge(outline.edges), CLEAR);
   });
   const homes: number[] = [];
-  const arrive = (k: number): void => {
-    homes[k] = lowestRank(around, firstOf(outers, -holes[k]!.area));
-  };
-  walkThrough(walls, places, arrive, () => {
-    const isOut = lowestRank(around, 0) === -1;
-    for (let k = 0; k < outers.length; k++) removeRank(around, k);
-    windings.fill(0);
-    return isOut;
+  walkThrough(wallsOfPieces(pieces), places, {
+    begin: () => {
+      for (let k = 0; k < outers.length; k++) removeRank(around, k);
+      windings.fill(0);
+    },
+    pass: (piece, change) => {
+      const loop = loopOf[piece]!;
+      windings[loop]! += change;
+      if (windings[loop]! > 0) addRank(around, loop);
+      else removeRank(around, loop);
+    },
+    arrive: (k) => {
+      homes[k] = lowestRank(around, firstOf(outers, -holes[k]!.area));
+    },
+    isOut: () => lowestRank(around, 0) === -1,
   });
   releasePieces(pieces);
   releaseLists(mark);

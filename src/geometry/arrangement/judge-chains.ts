@@ -73,14 +73,6 @@ function walkChains(arrangement: Arrangement, live: Int32Array, tree: BoxTree, j
   const [count0, count1] = counts;
   let w0 = 0;
   let w1 = 0;
-  const walls: Walls = {
-    tree,
-    crossing: (k, upright, x, y) => crossingOf(arrangement, live[k]!, upright, x, y),
-    pass: (k, change) => {
-      w0 += change * count0[live[k]!]!;
-      w1 += change * count1[live[k]!]!;
-    },
-  };
   const places = reals(PLACE * chains.count);
   for (let c = 0; c < chains.count; c++) {
     const s = longestOf(arrangement, c);
@@ -88,16 +80,25 @@ function walkChains(arrangement: Arrangement, live: Int32Array, tree: BoxTree, j
     places[PLACE * c + 1] = slices.middles[2 * s + 1]!;
     places[PLACE * c + 2] = wayOf(arrangement, s).upright ? 1 : 0;
   }
-  const arrive = (c: number): void => {
-    const s = longestOf(arrangement, c);
-    const { upright, leavesLeft } = wayOf(arrangement, s);
-    const own = crossingOf(arrangement, s, upright, slices.middles[2 * s]!, slices.middles[2 * s + 1]!);
-    judge(c, windingsBeside(arrangement, s, leavesLeft, w0 - own * count0[s]!, w1 - own * count1[s]!));
+  const walls: Walls = {
+    tree,
+    crossing: (k, upright, x, y) => crossingOf(arrangement, live[k]!, upright, x, y),
   };
-  return walkThrough(walls, places, arrive, () => {
-    const isOut = w0 === 0 && w1 === 0;
-    w0 = 0;
-    w1 = 0;
-    return isOut;
+  return walkThrough(walls, places, {
+    begin: () => {
+      w0 = 0;
+      w1 = 0;
+    },
+    pass: (k, change) => {
+      w0 += change * count0[live[k]!]!;
+      w1 += change * count1[live[k]!]!;
+    },
+    arrive: (c) => {
+      const s = longestOf(arrangement, c);
+      const { upright, leavesLeft } = wayOf(arrangement, s);
+      const own = crossingOf(arrangement, s, upright, slices.middles[2 * s]!, slices.middles[2 * s + 1]!);
+      judge(c, windingsBeside(arrangement, s, leavesLeft, w0 - own * count0[s]!, w1 - own * count1[s]!));
+    },
+    isOut: () => w0 === 0 && w1 === 0,
   });
 }

@@ -15,8 +15,18 @@ export interface Walls {
   readonly tree: BoxTree;
   /** What a wall adds to the winding round (x, y), by an upright ray or by one to the right. */
   readonly crossing: (wall: number, upright: boolean, x: number, y: number) => number;
+}
+
+/** Who counts on the way. */
+export interface Counting {
+  /** Told that a walk begins, outside everything. */
+  readonly begin: () => void;
   /** Told of every wall passed, and of what it adds to the winding from there on. */
   readonly pass: (wall: number, change: number) => void;
+  /** Told of every place once. */
+  readonly arrive: (place: number) => void;
+  /** Asked at the end of a walk, outside everything again, whether nothing is counted any more. */
+  readonly isOut: () => boolean;
 }
 
 /** Numbers of a place: x, y, and 1 where the ways to and from it shall be upright, 0 where level. Such as do not run along a wall there. */
@@ -28,6 +38,7 @@ interface Walk {
   y: number;
   upright: boolean;
   readonly turns: Turns;
+  readonly pass: Counting['pass'];
 }
 
 /** Where a way turns: at a share of its length, plus a share of its breadth, plus a hair (mm) for ways of no length. */
@@ -45,15 +56,10 @@ const TURNS: readonly Turns[] = [
 ];
 
 /**
- * Walks from outside everything to every place once, those near each other in turn, and out again; `arrive` is told of each. Should `isOut` find
- * the walk not to be outside at its end, it is made again by other ways, after `isOut` has forgotten what was counted. False when none came out.
+ * Walks from outside everything to every place once, those near each other in turn, and out again. Should not all that was counted be gone at its end, the walk
+ * is made again by other ways; false when none came out.
  */
-export function walkThrough(
-  walls: Walls,
-  places: Float64Array,
-  arrive: (place: number) => void,
-  isOut: () => boolean,
-): boolean {
+export function walkThrough(walls: Walls, places: Float64Array, counting: Counting): boolean {
   const mark = markLists();
   const { boxes, children } = walls.tree;
   const root = 4 * (children.length - 1);
@@ -62,14 +68,15 @@ export function walkThrough(
   const order = alongCurve(places);
   let out = false;
   for (let k = 0; !out && k < TURNS.length; k++) {
-    const walk: Walk = { x: startX, y: startY, upright: true, turns: TURNS[k]! };
+    const walk: Walk = { x: startX, y: startY, upright: true, turns: TURNS[k]!, pass: counting.pass };
+    counting.begin();
     for (const place of order) {
       const at = PLACE * place;
       walkTo(walls, walk, places[at]!, places[at + 1]!, places[at + 2] === 1);
-      arrive(place);
+      counting.arrive(place);
     }
     walkTo(walls, walk, startX, startY, true);
-    out = isOut();
+    out = counting.isOut();
   }
   releaseLists(mark);
   return out;
@@ -114,8 +121,8 @@ function walkTo(walls: Walls, walk: Walk, x: number, y: number, upright: boolean
   walk.upright = upright;
 }
 
-function goUpright({ tree, crossing, pass }: Walls, walk: Walk, y: number): void {
-  const { x, y: from } = walk;
+function goUpright({ tree, crossing }: Walls, walk: Walk, y: number): void {
+  const { x, y: from, pass } = walk;
   walk.y = y;
   searchBoxTree(tree, x, Math.min(from, y), x, Math.max(from, y), (wall) => {
     const change = crossing(wall, true, x, y) - crossing(wall, true, x, from);
@@ -124,8 +131,8 @@ function goUpright({ tree, crossing, pass }: Walls, walk: Walk, y: number): void
   });
 }
 
-function goLevel({ tree, crossing, pass }: Walls, walk: Walk, x: number): void {
-  const { x: from, y } = walk;
+function goLevel({ tree, crossing }: Walls, walk: Walk, x: number): void {
+  const { x: from, y, pass } = walk;
   walk.x = x;
   searchBoxTree(tree, Math.min(from, x), y, Math.max(from, x), y, (wall) => {
     const change = crossing(wall, false, x, y) - crossing(wall, false, from, y);

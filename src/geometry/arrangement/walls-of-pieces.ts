@@ -8,11 +8,10 @@ import { crossingRightwards, crossingUpwards } from './ray.ts';
 import { PLACE, type Walls } from './walk.ts';
 
 /** Pieces of whole loops as walls, in lists that are released with the rest. */
-export function wallsOfPieces(pieces: Pieces, pass: Walls['pass']): Walls {
+export function wallsOfPieces(pieces: Pieces): Walls {
   const { shape, turn } = pieces;
   return {
     tree: buildPassingTree(pieces.boxes, pieces.count),
-    pass,
     crossing: (i, upright, x, y) => {
       const at = SHAPE * i;
       return (upright ? crossingUpwards : crossingRightwards)(

@@ -1,6 +1,4 @@
 import type { Edge, Vec } from '../api.ts';
-import { boundsOfEdge } from '../bounds.ts';
-import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
 import { distanceToCarrier } from '../intersect/carriers.ts';
 import { intersectEdges } from '../intersect/intersect-edges.ts';
 import type { Meeting } from '../intersect/outcome.ts';
@@ -8,37 +6,17 @@ import { CARRIER_TOLERANCE, POSITION_TOLERANCE, VERTEX_SNAP } from '../tolerance
 import { add, distance, dot, length, middle, scale, subtract } from '../vec.ts';
 import type { Fault } from './fault.ts';
 import type { PlacedLoop } from './placed-loop.ts';
+import { forTouchingEdges, type PlacedEdge } from './touching-edges.ts';
 
 /** Well below what the kernel takes for a touch, so that what it keeps apart by a hair is not called one. */
 const TOUCH = CARRIER_TOLERANCE / 10;
 
-interface PlacedEdge {
-  readonly edge: Edge;
-  readonly number: number;
-  readonly loop: PlacedLoop;
-}
-
 /** Places where a loop meets itself, or crosses or runs along another. */
 export function findCrossings(loops: readonly PlacedLoop[]): Fault[] {
-  const all: PlacedEdge[] = loops.flatMap((loop) =>
-    loop.edges.map((edge, number) => ({ edge, number, loop })),
-  );
-  const boxes: number[] = [];
-  all.forEach(({ edge }) => {
-    const { minX, minY, maxX, maxY } = boundsOfEdge(edge);
-    boxes.push(minX, minY, maxX, maxY);
-  });
-  const tree = buildBoxTree(boxes, all.length);
   const faults: Fault[] = [];
-  all.forEach((a, i) => {
-    const at = 4 * i;
-    searchBoxTree(tree, boxes[at]!, boxes[at + 1]!, boxes[at + 2]!, boxes[at + 3]!, (j) => {
-      if (j > i) {
-        const fault = faultBetween(a, all[j]!);
-        if (fault !== undefined) faults.push(fault);
-      }
-      return false;
-    });
+  forTouchingEdges(loops, (a, b) => {
+    const fault = faultBetween(a, b);
+    if (fault !== undefined) faults.push(fault);
   });
   return faults;
 }

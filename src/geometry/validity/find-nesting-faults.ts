@@ -1,83 +1,150 @@
-import type { Box, Vec } from '../api.ts';
-import { placeClearOfCorners } from '../arrangement/place-clear-of-corners.ts';
-import { windingNumber } from '../arrangement/winding-number.ts';
-import { boundsOfEdges } from '../bounds.ts';
+import type { Edge, Vec } from '../api.ts';
+import { newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
+import { CLEAR, longestEdge } from '../arrangement/place-clear-of-corners.ts';
+import { PLACE, type Walls, walkThrough } from '../arrangement/walk.ts';
+import { addLoops, setPlace, wallsOfPieces } from '../arrangement/walls-of-pieces.ts';
 import { pointAt } from '../edge.ts';
-import { buildBoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
-import { nearestOnEdges } from '../measure/nearest.ts';
+import { searchBoxTree } from '../index-tree/box-tree.ts';
+import { nearestOnEdge } from '../measure/nearest.ts';
+import { markLists, reals, releaseLists } from '../memory/lists.ts';
 import { POSITION_TOLERANCE } from '../tolerance.ts';
-import type { Fault, FaultKind } from './fault.ts';
+import { type Around, changeAround, clearAround, isAroundNothing, newAround } from './around.ts';
+import type { Fault } from './fault.ts';
 import type { PlacedLoop } from './placed-loop.ts';
 
-interface Boxed extends PlacedLoop {
-  readonly box: Box;
+/** A place that is asked, on a loop with number `own`. */
+interface Asked {
+  readonly own: number;
+  readonly edge: Edge;
+}
+
+/** A loop on the wrong side of another: outside its outer loop, in the hole with number `other`, or in the material of region `other`. */
+interface Wrong {
+  readonly own: number;
+  readonly how: 'outside' | 'in-hole' | 'in-material';
+  readonly other: number;
+  /** The first place asked that says so. */
+  readonly place: number;
 }
 
 /**
  * Loops on the wrong side of each other: holes outside their outer loop or in another hole, regions in each other's material.
- * Loops that do not cross lie wholly on one side, so one place tells; where any cross, every edge's middle is asked.
+ * Loops that do not cross lie wholly on one side, so one place tells; where any cross, every edge's middle is asked. A place on the line
+ * of a loop tells nothing of it. Found on one way from place to place, counting the loops that are entered and left.
  */
 export function findNestingFaults(loops: readonly PlacedLoop[], crossed: boolean): Fault[] {
-  const boxed: Boxed[] = loops.map((loop) => ({ ...loop, box: boundsOfEdges(loop.edges) }));
-  const outers = boxed.filter(({ loop }) => loop === 0);
-  const holesOf = new Map<number, Boxed[]>(outers.map(({ region }) => [region, []]));
-  for (const loop of boxed) if (loop.loop > 0) holesOf.get(loop.region)?.push(loop);
-  const faults: Fault[] = [];
-  const report = (kind: FaultKind, { region, loop }: PlacedLoop, at: Vec, message: string): void => {
-    faults.push({ kind, at, region, loop, edge: 0, message: `loop ${loop} of region ${region} ${message}` });
-  };
-  for (const outer of outers) {
-    const holes = holesOf.get(outer.region)!;
-    const holesNear = neighboursAmong(holes);
-    for (const hole of holes) {
-      const outside = placesOn(hole, crossed).find(
-        (p) => isClear(outer, p) && windingNumber(outer.edges, p) === 0,
-      );
-      if (outside !== undefined) report('hole-outside', hole, outside, 'lies outside the outer loop');
-      for (const other of holesNear(hole)) {
-        const inside = placesOn(hole, crossed).find(
-          (p) => isClear(other, p) && windingNumber(other.edges, p) !== 0,
-        );
-        if (inside !== undefined) report('overlap', hole, inside, `lies inside hole ${other.loop}`);
-      }
-    }
-  }
-  const outersNear = neighboursAmong(outers);
-  for (const a of outers) {
-    for (const b of outersNear(a)) {
-      const inMaterial = placesOn(a, crossed).find(
-        (p) =>
-          isClear(b, p) &&
-          windingNumber(b.edges, p) !== 0 &&
-          holesOf.get(b.region)!.every((hole) => isClear(hole, p) && windingNumber(hole.edges, p) === 0),
-      );
-      if (inMaterial !== undefined)
-        report('overlap', a, inMaterial, `lies in the material of region ${b.region}`);
-    }
-  }
-  return faults;
-}
-
-/** Gives for one of the loops the others whose boxes meet its own, in order. */
-function neighboursAmong(loops: readonly Boxed[]): (loop: Boxed) => Boxed[] {
-  const boxes = loops.flatMap(({ box: { minX, minY, maxX, maxY } }) => [minX, minY, maxX, maxY]);
-  const tree = buildBoxTree(boxes, loops.length);
-  return (loop) => {
-    const { minX, minY, maxX, maxY } = loop.box;
-    const found: number[] = [];
-    searchBoxTree(tree, minX, minY, maxX, maxY, (i) => {
-      if (loops[i] !== loop) found.push(i);
-      return false;
+  if (loops.length < 2) return [];
+  const mark = markLists();
+  const pieces = newPieces();
+  try {
+    const loopOf = addLoops(pieces, loops);
+    const walls = wallsOfPieces(pieces);
+    const asked = loops.flatMap(({ edges }, own): Asked[] =>
+      crossed ? edges.map((edge) => ({ own, edge })) : [{ own, edge: longestEdge(edges) }],
+    );
+    const places = reals(PLACE * asked.length);
+    asked.forEach(({ edge }, k) => {
+      setPlace(places, k, edge, CLEAR);
     });
-    return found.sort((i, j) => i - j).map((i) => loops[i]!);
-  };
+    const around = newAround(loops);
+    const found = new Map<string, Wrong>();
+    walkThrough(walls, places, {
+      begin: () => {
+        clearAround(around);
+        found.clear();
+      },
+      pass: (piece, change) => changeAround(around, loops, loopOf[piece]!, change),
+      arrive: (place) => {
+        for (const wrong of wrongsAt(loops, around, asked[place]!.own, place)) {
+          const key = `${wrong.own} ${wrong.how} ${wrong.other}`;
+          const known = found.get(key);
+          if (known !== undefined && known.place < place) continue;
+          if (
+            isClear(walls, pieces, pointOf(asked[place]!), (piece) => concerns(loops, wrong, loopOf[piece]!))
+          )
+            found.set(key, wrong);
+        }
+      },
+      isOut: () => isAroundNothing(around),
+    });
+    return [...found.values()]
+      .sort(inOrder(loops))
+      .map((wrong) => faultOf(loops, wrong, pointOf(asked[wrong.place]!)));
+  } finally {
+    releasePieces(pieces);
+    releaseLists(mark);
+  }
 }
 
-function placesOn({ edges }: PlacedLoop, all: boolean): Vec[] {
-  return all ? edges.map((edge) => pointAt(edge, 0.4142)) : [placeClearOfCorners(edges)];
+function pointOf({ edge }: Asked): Vec {
+  return pointAt(edge, CLEAR);
+}
+
+function* wrongsAt(
+  loops: readonly PlacedLoop[],
+  { outers, holes, materials }: Around,
+  own: number,
+  place: number,
+): Generator<Wrong> {
+  const { region, loop } = loops[own]!;
+  if (loop === 0) {
+    for (const other of materials) if (other !== region) yield { own, how: 'in-material', other, place };
+    return;
+  }
+  if (!outers.has(region)) yield { own, how: 'outside', other: region, place };
+  for (const other of holes[region]!) if (other !== own) yield { own, how: 'in-hole', other, place };
+}
+
+/** Must a place be off loop number k to tell? */
+function concerns(loops: readonly PlacedLoop[], { how, other }: Wrong, k: number): boolean {
+  if (how === 'in-hole') return k === other;
+  const { region, loop } = loops[k]!;
+  return region === other && (how === 'in-material' || loop === 0);
 }
 
 /** On the line itself neither side can be told. */
-function isClear({ edges }: PlacedLoop, p: Vec): boolean {
-  return nearestOnEdges(edges, p).distance > POSITION_TOLERANCE;
+function isClear(
+  { tree }: Walls,
+  { source, own }: Pieces,
+  p: Vec,
+  concerned: (piece: number) => boolean,
+): boolean {
+  const near = POSITION_TOLERANCE;
+  return !searchBoxTree(
+    tree,
+    p.x - near,
+    p.y - near,
+    p.x + near,
+    p.y + near,
+    (piece) => concerned(piece) && nearestOnEdge(own[source[piece]!]!, p).distance <= near,
+  );
+}
+
+/** Holes of the first region first, each with the outer loop first; then regions in each other. */
+function inOrder(loops: readonly PlacedLoop[]): (a: Wrong, b: Wrong) => number {
+  const rank = ({ how }: Wrong): number => (how === 'outside' ? 0 : 1);
+  const isRegion = ({ how }: Wrong): number => (how === 'in-material' ? 1 : 0);
+  return (a, b) =>
+    isRegion(a) - isRegion(b) ||
+    loops[a.own]!.region - loops[b.own]!.region ||
+    a.own - b.own ||
+    rank(a) - rank(b) ||
+    a.other - b.other;
+}
+
+function faultOf(loops: readonly PlacedLoop[], { own, how, other }: Wrong, at: Vec): Fault {
+  const { region, loop } = loops[own]!;
+  const what = {
+    outside: 'lies outside the outer loop',
+    'in-hole': `lies inside hole ${loops[other]?.loop}`,
+    'in-material': `lies in the material of region ${other}`,
+  }[how];
+  return {
+    kind: how === 'outside' ? 'hole-outside' : 'overlap',
+    at,
+    region,
+    loop,
+    edge: 0,
+    message: `loop ${loop} of region ${region} ${what}`,
+  };
 }
