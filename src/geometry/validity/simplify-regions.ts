@@ -1,9 +1,10 @@
-import type { Edge, Outline, Region, Vec } from '../api.ts';
+import type { Edge, Outline, Region } from '../api.ts';
 import { lengthOf } from '../edge.ts';
 import { areaOfOutline } from '../measure/area.ts';
 import { perimeterOfOutline } from '../measure/perimeter.ts';
 import { CARRIER_TOLERANCE, POSITION_TOLERANCE } from '../tolerance.ts';
-import { cross, distance, dot, subtract } from '../vec.ts';
+import { distance, dot, subtract } from '../vec.ts';
+import { addToRun, goesStraightTo, newStraightRun, type StraightRun } from './straight-run.ts';
 
 /**
  * The same regions with fewer edges: neighbours of one tag that lie on one line or one circle become one edge, edges shorter
@@ -37,13 +38,12 @@ function joinRuns(edges: readonly Edge[]): Edge[] {
   const count = edges.length;
   // Begin where the run of the first edge begins, which may be before it.
   let begin = 0;
-  while (begin > -count && goOn([edgeAt(edges, begin - 1)], edgeAt(edges, begin))) begin--;
+  while (begin > -count && goOn(newRun(edgeAt(edges, begin - 1)), edgeAt(edges, begin))) begin--;
   const joined: Edge[] = [];
   for (let k = 0; k < count; ) {
-    const run = [edgeAt(edges, begin + k)];
-    for (k++; k < count && goOn(run, edgeAt(edges, begin + k)); k++) run.push(edgeAt(edges, begin + k));
-    const first = run[0]!;
-    joined.push(run.length === 1 ? first : { ...first, to: run[run.length - 1]!.to });
+    const run = newRun(edgeAt(edges, begin + k));
+    for (k++; k < count && goOn(run, edgeAt(edges, begin + k)); k++) extend(run, edgeAt(edges, begin + k));
+    joined.push(run.last === run.first ? run.first : { ...run.first, to: run.last.to });
   }
   return joined;
 }
@@ -52,21 +52,31 @@ function edgeAt(edges: readonly Edge[], i: number): Edge {
   return edges[((i % edges.length) + edges.length) % edges.length]!;
 }
 
+/** Edges of one tag, one after another on one line or circle. */
+interface Run {
+  readonly first: Edge;
+  last: Edge;
+  /** Of lines. */
+  readonly straight: StraightRun | undefined;
+}
+
+function newRun(first: Edge): Run {
+  return { first, last: first, straight: first.kind === 'line' ? newStraightRun(first) : undefined };
+}
+
+function extend(run: Run, edge: Edge): void {
+  run.last = edge;
+  if (run.straight !== undefined) addToRun(run.straight, edge);
+}
+
 /** Does an edge go on along the line or circle of a run? */
-function goOn(run: readonly Edge[], next: Edge): boolean {
-  const first = run[0]!;
+function goOn({ first, straight }: Run, next: Edge): boolean {
   if (first.tag.id !== next.tag.id || first.tag.role !== next.tag.role) return false;
   if (first.kind === 'arc') {
     if (next.kind !== 'arc' || next.turn !== first.turn) return false;
     const apart = distance(first.centre, next.centre) + Math.abs(first.radius - next.radius);
     return apart <= CARRIER_TOLERANCE;
   }
-  if (next.kind !== 'line' || dot(subtract(first.to, first.from), subtract(next.to, next.from)) <= 0)
-    return false;
-  return run.every((edge) => isOnChord(edge.to, first.from, next.to));
-}
-
-function isOnChord(p: Vec, from: Vec, to: Vec): boolean {
-  const u = subtract(to, from);
-  return Math.abs(cross(u, subtract(p, from))) <= CARRIER_TOLERANCE * Math.sqrt(dot(u, u));
+  if (straight === undefined || next.kind !== 'line') return false;
+  return dot(straight.along, subtract(next.to, next.from)) > 0 && goesStraightTo(straight, next.to);
 }
