@@ -1,8 +1,9 @@
 import { buildPassingTree } from '../index-tree/box-tree.ts';
 import { joinTree } from '../index-tree/join-tree.ts';
 import { filled, reals, unfilled } from '../memory/lists.ts';
-import { narrowBoxes } from './narrow-boxes.ts';
+import { type NarrowBoxes, narrowBoxes } from './narrow-boxes.ts';
 import type { Pieces } from './pieces.ts';
+import { slabsOf } from './slabs.ts';
 
 /** Which pieces may meet, because their boxes touch. */
 export interface TouchingPairs {
@@ -21,8 +22,13 @@ export function touchingPairs(
   margin: number,
   crowd = Number.POSITIVE_INFINITY,
 ): TouchingPairs {
-  const { count: boxCount, boxes, owners, parts, rings } = narrowBoxes(pieces);
-  const tree = buildPassingTree(boxes, boxCount, rings);
+  const narrow = narrowBoxes(pieces);
+  const { count: boxCount, boxes, owners, parts } = narrow;
+  const tree = buildPassingTree(
+    boxes,
+    boxCount,
+    crowd === Infinity ? narrowest(pieces, narrow) : narrow.rings,
+  );
   const others = filled(pieces.count);
   // Pieces with several boxes are found several times.
   const known = boxCount === pieces.count ? undefined : newPairSet();
@@ -50,6 +56,23 @@ export function touchingPairs(
   });
   return { pairs, count, others, crowded };
 }
+
+/** Rings, or slabs where those are thinner by far. */
+function narrowest(pieces: Pieces, { rings, owners }: NarrowBoxes): Float64Array {
+  if (rings.length === 0) return rings;
+  let ringed = 0;
+  for (let k = 0; k < owners.length; k++) ringed += rings[2 * k + 1]! - rings[2 * k]!;
+  const { slabs, thickness } = slabsOf(pieces);
+  if (thickness / pieces.count > (THINNER * ringed) / owners.length) return rings;
+  const ofBoxes = reals(2 * owners.length);
+  for (let k = 0; k < owners.length; k++) {
+    ofBoxes[2 * k] = slabs[2 * owners[k]!]!;
+    ofBoxes[2 * k + 1] = slabs[2 * owners[k]! + 1]!;
+  }
+  return ofBoxes;
+}
+
+const THINNER = 0.5;
 
 function doubled(old: Int32Array): Int32Array {
   const larger = unfilled(2 * old.length);
