@@ -2,6 +2,7 @@ import { POSITION_TOLERANCE } from '../tolerance.ts';
 import { norm } from '../vec.ts';
 import { addCut, type Cuts } from './cuts.ts';
 import { addVertex, type Pieces, SHAPE } from './pieces.ts';
+import { settleCrossing } from './settle-crossing.ts';
 import { joinVertices } from './vertex-union.ts';
 
 /**
@@ -223,7 +224,8 @@ function offerCrossing(
   const onJ = placeAlong(pieces, j, x, y);
   if (Number.isNaN(onJ)) return;
   if (met !== NO_END && isKnown(pieces, cuts, i, j, met, x, y)) return;
-  const v = addVertex(pieces, x, y);
+  const settled = settleCrossing(pieces, i, j, x, y);
+  const v = addVertex(pieces, settled.x, settled.y);
   addCut(cuts, i, onI, v);
   addCut(cuts, j, onJ, v);
 }
