@@ -1,5 +1,7 @@
 import './no-eval.ts';
 import { type Design, lookAtDesign, openSession, type Wanted } from '../../design/index.ts';
+import { applyEdits } from '../state/history/edit.ts';
+import { createAhead } from './ahead.ts';
 import { answerTo } from './answers/answer-to.ts';
 import type { Answering } from './answers/answering.ts';
 import { type Pass, passOf, viewsWanted } from './answers/passes.ts';
@@ -25,24 +27,27 @@ const STILL = 1500;
 /** ms of work after which messages that wait are heard. */
 const SPELL = 6;
 
+/** What is to be answered, and what was asked last. */
 let newest: Asked | undefined;
+let last: Asked | undefined;
 /** What each question was answered last: what is the very same is not sent again. */
 const sent = new Map<string, unknown>();
 let sentOf = '';
 let rested = 0;
 /** Fetched with the first pull. */
 let puller: Puller | undefined;
-const session = openSession({
-  memo: known,
-  pause: () => {
-    if (performance.now() - rested < SPELL) return undefined;
-    return nextTask().then(() => {
-      rested = performance.now();
-    });
-  },
-});
+const pause = (): Promise<void> | undefined => {
+  if (performance.now() - rested < SPELL) return undefined;
+  return nextTask().then(() => {
+    rested = performance.now();
+  });
+};
+const session = openSession({ memo: known, pause });
 
 const rehearsal = createRehearsal(nextTask);
+const foresight = createAhead(pause);
+/** What is to come, as far as it can be told. */
+let foreseen: Design | undefined;
 let still: ReturnType<typeof setTimeout> | undefined;
 
 scope.addEventListener('message', ({ data }) => {
@@ -53,9 +58,18 @@ scope.addEventListener('message', ({ data }) => {
     return;
   }
   const idle = newest === undefined;
+  foresight.stop();
+  if (data.kind === 'foresee') {
+    if (last?.turn !== data.turn) return;
+    foreseen = applyEdits(last.design, data.edits);
+    if (idle) void foresee();
+    return;
+  }
+  foreseen = undefined;
   if (data.id !== sentOf) sent.clear();
   sentOf = data.id;
   newest = data;
+  last = data;
   if (idle) void answerAll();
   else session.abandon();
 });
@@ -71,7 +85,6 @@ async function doOnce({ id, deed, input }: Extract<ToWorker, { kind: 'do' }>): P
 
 /** Answers the newest state of things until there is no newer one. */
 async function answerAll(): Promise<void> {
-  let last: Asked | undefined;
   for (let asked = newest; asked !== undefined; asked = newest) {
     try {
       await answer(asked);
@@ -79,12 +92,26 @@ async function answerAll(): Promise<void> {
       scope.postMessage({ kind: 'fault', message: messageOf(cause) });
     }
     if (newest === asked) newest = undefined;
-    last = asked;
   }
-  if (last === undefined || last.pull !== undefined) return;
-  const { design, questions } = last;
+  if (foreseen !== undefined) await foresee();
+  else if (last !== undefined && last.pull === undefined) rehearseSoon(last.design);
+}
+
+function rehearseSoon(design: Design): void {
   clearTimeout(still);
-  still = setTimeout(() => void rehearsal.go(design, questions), STILL);
+  still = setTimeout(() => void rehearsal.go(design, last?.questions ?? []), STILL);
+}
+
+/** Computes what is to come, so that it is known once it is asked. */
+async function foresee(): Promise<void> {
+  const design = foreseen;
+  foreseen = undefined;
+  if (design === undefined) return;
+  try {
+    if (await foresight.goThrough(design, last?.questions ?? [], known)) rehearseSoon(design);
+  } catch {
+    // Should it be asked, the fault will show again, and is told then.
+  }
 }
 
 /** Answers pass by pass (see `passOf`); left where newer news comes. */

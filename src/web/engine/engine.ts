@@ -1,23 +1,13 @@
 import { batch, effect, type Signal, signal, untracked } from '@preact/signals';
 import type { Problem } from '../../core/index.ts';
 import { change, currentId, design } from '../state/current.ts';
+import type { Edit } from '../state/history/edit.ts';
 import { pull, pulledTo } from '../state/pulling.ts';
 import { words } from '../words/en.ts';
 import { isOfRest } from './answers/passes.ts';
 import { patientDo } from './patient/patient-do.ts';
-import type {
-  AskedQuestion,
-  Deed,
-  FromWorker,
-  InputOf,
-  OptionsOf,
-  OutcomeOf,
-  Progress,
-  Pull,
-  PulledTo,
-  Question,
-  ToWorker,
-} from './protocol.ts';
+import { hearEngine, send } from './port.ts';
+import type { AskedQuestion, FromWorker, OptionsOf, Progress, Pull, PulledTo, Question } from './protocol.ts';
 
 /** Problems of the design in hand: while there are any, all but its views are those of the last design without. */
 export const problems = signal<readonly Problem[]>([]);
@@ -30,9 +20,6 @@ export const fault = signal<string | undefined>(undefined);
 const wanted = signal<ReadonlyMap<string, AskedQuestion>>(new Map());
 const places = new Map<string, number>();
 const answers = new Map<string, Signal<unknown>>();
-
-const worker = new Worker(new URL('./engine-worker.ts', import.meta.url), { type: 'module', name: 'engine' });
-const send = (message: ToWorker): void => worker.postMessage(message);
 
 let turn = 0;
 let asking = false;
@@ -74,39 +61,22 @@ function ask(): void {
   });
 }
 
-const waiting = new Map<
-  number,
-  { readonly done: (outcome: never) => void; readonly fail: (cause: Error) => void }
->();
-let deeds = 0;
-
-/** Has something done in the worker once. Rejects on a fault of the program; what is wrong with the input is part of the outcome. */
-export function engineDo<D extends Deed>(deed: D, input: InputOf<D>): Promise<OutcomeOf<D>> {
-  deeds += 1;
-  const id = deeds;
-  send({ kind: 'do', id, deed, input });
-  return new Promise((done, fail) => waiting.set(id, { done, fail }));
+/** Has a change computed that is not made yet, though it seems that it will be: once it is, all that follows is known. */
+export function foresee(edits: readonly Edit[]): void {
+  send({ kind: 'foresee', turn, edits });
 }
 
-worker.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-  switch (data.kind) {
+hearEngine((news) => {
+  switch (news.kind) {
     case 'found':
-      hearFound(data);
+      hearFound(news);
       return;
     case 'pulled':
-      if (JSON.stringify(data.pull) === JSON.stringify(pull.value)) hearPulled(data.pull, data.to);
-      else if (pull.value?.end === false && !data.pull.end) pulledTo.value = data.to;
-      return;
-    case 'done':
-      waiting.get(data.id)?.done(data.outcome as never);
-      waiting.delete(data.id);
+      if (JSON.stringify(news.pull) === JSON.stringify(pull.value)) hearPulled(news.pull, news.to);
+      else if (pull.value?.end === false && !news.pull.end) pulledTo.value = news.to;
       return;
     case 'fault':
-      if (data.id === undefined) fault.value = data.message;
-      else waiting.get(data.id)?.fail(new Error(data.message));
-      return;
-    default:
-      data satisfies never;
+      if (news.id === undefined) fault.value = news.message;
   }
 });
 
@@ -166,10 +136,6 @@ function hearPulled({ handle, end }: Pull, to: PulledTo | undefined): void {
     if (edits.length > 0) change(words.pulled(handle.replaceAll('_', ' ')), edits);
   });
 }
-
-worker.addEventListener('error', (event) => {
-  fault.value = event.message;
-});
 
 export const keyOf = <Q extends Question>(question: Q, options: OptionsOf<Q>): string =>
   options === undefined ? question : `${question} ${JSON.stringify(options)}`;

@@ -1,5 +1,6 @@
 import type { Problem } from '../../core/index.ts';
 import type { Design } from '../../design/index.ts';
+import type { Edit } from '../state/history/edit.ts';
 import type { ANSWERS, FURTHER } from './answers/index.ts';
 import type { DEEDS } from './deeds/index.ts';
 
@@ -65,6 +66,8 @@ export type ToWorker =
       /** A handle of the design being pulled: everything is answered as of where it leads. */
       readonly pull?: Pull;
     }
+  /** What the maker seems to be about to change of the design that was asked last: to be computed while there is time. */
+  | { readonly kind: 'foresee'; readonly turn: number; readonly edits: readonly Edit[] }
   | { readonly kind: 'do'; readonly id: number; readonly deed: Deed; readonly input: unknown };
 
 export type FromWorker =

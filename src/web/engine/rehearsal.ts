@@ -1,7 +1,6 @@
-import { type Design, lookAtDesign, type Memo, openSession, type Session } from '../../design/index.ts';
-import type { Answering } from './answers/answering.ts';
+import { type Design, lookAtDesign } from '../../design/index.ts';
+import { createAhead } from './ahead.ts';
 import { ANSWERS } from './answers/index.ts';
-import { type Pass, passOf, viewsWanted } from './answers/passes.ts';
 import type { AskedQuestion } from './protocol.ts';
 
 /** Changes after which a browser has compiled nearly all that a change runs through. */
@@ -21,26 +20,7 @@ export function createRehearsal(pause: () => Promise<void>): Rehearsal {
   let rounds = 0;
   /** Counts what was begun and stopped: only the newest goes on. */
   let turn = 0;
-  let session: Session | undefined;
-  const round = async (
-    design: Design,
-    questions: readonly AskedQuestion[],
-    own: number,
-  ): Promise<boolean> => {
-    const memo: Memo = new Map();
-    session = openSession({ memo, pause });
-    const seen = lookAtDesign(design, viewsWanted(questions), memo);
-    if (!seen.ok) return false;
-    const from = { design, looked: seen.value };
-    answerAll(questions, 'seen', { ...from, computed: undefined });
-    for (const pass of ['checked', 'laid'] as const) {
-      const wanted = { standing: false, ...(pass === 'checked' ? { patterns: [] } : {}) };
-      const outcome = await session.compute(design, { wanted });
-      if (turn !== own || outcome.kind === 'abandoned' || !outcome.result.ok) return false;
-      answerAll(questions, pass, { ...from, computed: outcome.result.value });
-    }
-    return true;
-  };
+  const ahead = createAhead(pause);
   return {
     go: async (design, questions) => {
       turn += 1;
@@ -49,27 +29,15 @@ export function createRehearsal(pause: () => Promise<void>): Rehearsal {
         await pause();
         if (turn !== own) return;
         const changed = changedBy(design, (rounds + 1) * STEP);
-        if (changed === undefined || !(await round(changed, questions, own))) return;
+        if (changed === undefined || !(await ahead.goThrough(changed, questions, new Map()))) return;
         rounds += 1;
       }
     },
     stop: () => {
       turn += 1;
-      session?.abandon();
+      ahead.stop();
     },
   };
-}
-
-/** Answers the questions of the first screens; the others are not fetched for this. */
-function answerAll(questions: readonly AskedQuestion[], pass: Pass, from: Answering): void {
-  for (const asked of questions) {
-    if (passOf(asked) !== pass || !(asked.question in ANSWERS)) continue;
-    const answer = ANSWERS[asked.question as keyof typeof ANSWERS] as (
-      from: Answering,
-      options: unknown,
-    ) => unknown;
-    answer(from, asked.options);
-  }
 }
 
 /** The design with its longest length a little longer or shorter (mm), within its range; nothing where no length is decided. */

@@ -1,4 +1,4 @@
-import { problems } from '../engine/engine.ts';
+import { foresee, problems } from '../engine/engine.ts';
 import { change, design } from '../state/current.ts';
 import { MeasureField } from '../ui/measure-field.tsx';
 
@@ -21,6 +21,7 @@ export function DesignLength({ label, path, value }: DesignLengthProps) {
       text={String(value)}
       unit={inHand.units.length}
       problem={problems.value.find((problem) => problem.path === where)?.message}
+      onTyping={(to) => foresee([{ path, to }])}
       onTake={(to) => change(label, [{ path, to }])}
     />
   );

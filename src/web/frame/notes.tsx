@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Finding, Problem } from '../../core/index.ts';
 import { problems, progress } from '../engine/engine.ts';
 import { useAnswer } from '../engine/use-answer.ts';
-import { cures, takeCure } from '../state/cures.ts';
+import { cures, foreseeCure, takeCure } from '../state/cures.ts';
 import { keyOfFinding } from '../state/key-of-finding.ts';
 import { selection } from '../state/selection.ts';
 import { seekParameter, showFinding } from '../state/show-finding.ts';
@@ -108,5 +108,13 @@ function FindingItem({ finding, awaited, about }: FindingItemProps) {
 function CureButton({ about }: { readonly about: string }) {
   const set = cures.value[about];
   if (set === undefined) return null;
-  return <Button onClick={() => takeCure(set)}>{said.set(set.words)}</Button>;
+  return (
+    <Button
+      onClick={() => takeCure(set)}
+      onPointerEnter={() => foreseeCure(set)}
+      onFocus={() => foreseeCure(set)}
+    >
+      {said.set(set.words)}
+    </Button>
+  );
 }

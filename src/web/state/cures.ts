@@ -1,8 +1,9 @@
 import { effect, signal } from '@preact/signals';
 import type { FigureToSet } from '../../core/index.ts';
-import { answerOf, problems, progress } from '../engine/engine.ts';
+import { answerOf, foresee, problems, progress } from '../engine/engine.ts';
 import { patientDo } from '../engine/patient/patient-do.ts';
 import { change, design } from './current.ts';
+import type { Edit } from './history/edit.ts';
 
 /** Figures that cure what is wrong, by `keyOfFinding` or, of problems, by their message; sought once the design is at rest. */
 export const cures = signal<Readonly<Record<string, FigureToSet>>>({});
@@ -26,7 +27,16 @@ async function seek(inHand: NonNullable<typeof design.value>): Promise<void> {
 }
 
 /** Sets the figure that cures. */
-export function takeCure({ path, value, words }: FigureToSet): void {
+export function takeCure(cure: FigureToSet): void {
+  change(cure.words, editsOf(cure));
+}
+
+/** A maker is about to take it. */
+export function foreseeCure(cure: FigureToSet): void {
+  foresee(editsOf(cure));
+}
+
+function editsOf({ path, value }: FigureToSet): readonly Edit[] {
   const [section, ...names] = path.split('.');
-  change(words, [{ path: [section!, names.join('.')], to: value }]);
+  return [{ path: [section!, names.join('.')], to: value }];
 }

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Problem } from '../../core/index.ts';
 import type { Design } from '../../design/index.ts';
-import { engineDo } from '../engine/engine.ts';
+import { engineDo } from '../engine/engine-do.ts';
 import { keepFile } from '../store/stored-designs.ts';
 import { addDesign } from './designs.ts';
 

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Design } from '../../design/index.ts';
-import { engineDo } from '../engine/engine.ts';
+import { engineDo } from '../engine/engine-do.ts';
 import { readChanges } from '../store/change-log.ts';
 import type { StoredDesign } from '../store/database.ts';
 import { copyPhotographs } from '../store/photographs.ts';

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Design } from '../../design/index.ts';
-import { engineDo } from '../engine/engine.ts';
+import { engineDo } from '../engine/engine-do.ts';
 import { addDesign } from './designs.ts';
 import { show } from './screen.ts';
 

@@ -6,6 +6,8 @@ export interface TextFieldProps {
   readonly text: string;
   /** Takes what was typed, without the blanks around it; asked only when it differs from what is kept. */
   readonly onTake: (text: string) => void;
+  /** Hears, while it is typed, what would be taken now; without the blanks around it. */
+  readonly onTyping?: (text: string) => void;
   /** Why a typed text cannot be taken, in words; nothing where it can. */
   readonly whyNot?: (typed: string) => string | undefined;
   /** Said under the field. */
@@ -38,6 +40,11 @@ export function TextField(props: TextFieldProps) {
   useEffect(() => {
     if (autoFocus) field.current?.select();
   }, [autoFocus]);
+  const hear = (now: string): void => {
+    setTyped(now);
+    const wouldTake = now.trim() !== text && props.whyNot?.(now) === undefined;
+    if (wouldTake) props.onTyping?.(now.trim());
+  };
   const take = (): void => {
     const now = untaken.current;
     if (now === undefined || refused !== undefined) return;
@@ -66,7 +73,7 @@ export function TextField(props: TextFieldProps) {
         value={typed ?? text}
         aria-invalid={problem !== undefined}
         aria-describedby={problem !== undefined || hint !== undefined ? `${id}-says` : undefined}
-        onInput={(event) => setTyped(event.currentTarget.value)}
+        onInput={(event) => hear(event.currentTarget.value)}
         onFocus={(event) => event.currentTarget.select()}
         onBlur={take}
         onKeyDown={onKeyDown}

@@ -7,6 +7,8 @@ export interface Answering {
   /** Its views, had long before all the rest. */
   readonly looked: Looked | undefined;
   readonly computed: Computed | undefined;
+  /** Nobody sees the answer yet: it does not count as shown. */
+  readonly isAhead?: boolean;
   /** Once they are loaded. */
   readonly solids?: SolidKernel;
 }

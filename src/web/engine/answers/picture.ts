@@ -42,24 +42,29 @@ export interface ScreenPicture {
 const lastScales = new Map<string, Pick<FittedPicture, 'scale' | 'shown'>>();
 
 /** What one sees of the base or of one part, dimensioned. */
-export function picture({ looked, computed }: Answering, options: PictureOptions): ScreenPicture | undefined {
+export function picture(
+  { looked, computed, isAhead = false }: Answering,
+  options: PictureOptions,
+): ScreenPicture | undefined {
   const { of, room, letters } = options;
   const drawn =
     'side' in of ? looked && viewOf(looked, of.side) : computed && partPictureOf(computed, of.part);
   const lengths = (looked ?? computed)?.lengths;
   if (drawn === undefined || lengths === undefined) return undefined;
   const key = JSON.stringify([options, lengths]);
-  return madeOf(drawn, key, () => {
+  const { fitted, shown } = madeOf(drawn, key, () => {
     const near = lastScales.get(key);
-    const fitted = fitPicture(drawn, {
+    const made = fitPicture(drawn, {
       room,
       lengths,
       height: letters,
       ...(near === undefined ? {} : { near }),
     });
-    lastScales.set(key, fitted);
-    return { name: drawn.name ?? '', ...onScreen(fitted, 'part' in of ? of.part : undefined) };
+    const part = 'part' in of ? of.part : undefined;
+    return { fitted: made, shown: { name: drawn.name ?? '', ...onScreen(made, part) } };
   });
+  if (!isAhead) lastScales.set(key, fitted);
+  return shown;
 }
 
 /** `part`: what all wood in the picture is of, where one part alone is drawn. */

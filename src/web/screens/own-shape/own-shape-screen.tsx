@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { parseLength } from '../../../measure/index.ts';
-import { engineDo } from '../../engine/engine.ts';
+import { engineDo } from '../../engine/engine-do.ts';
 import { design } from '../../state/current.ts';
 import { addDesign } from '../../state/designs.ts';
 import { show } from '../../state/screen.ts';

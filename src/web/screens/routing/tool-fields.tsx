@@ -1,5 +1,5 @@
 import type { Design } from '../../../design/index.ts';
-import { engineDo } from '../../engine/engine.ts';
+import { engineDo } from '../../engine/engine-do.ts';
 import { DesignLength } from '../../fields/design-length.tsx';
 import { change, design } from '../../state/current.ts';
 import { Choice, choicesOf } from '../../ui/choice.tsx';

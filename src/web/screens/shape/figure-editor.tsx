@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { formatAngle, formatLength, parseAngle, parseLength } from '../../../measure/index.ts';
 import type { ScreenFigure } from '../../engine/answers/picture.ts';
+import { foresee } from '../../engine/engine.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import type { Pull } from '../../engine/protocol.ts';
 import { change, design } from '../../state/current.ts';
@@ -34,10 +35,12 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
       ? formatAngle(figure.value, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°')
       : formatLength(figure.value, lengthStyle());
   const text = first?.itself === true ? String(inHand.parameters[first.parameter] ?? shown) : shown;
+  const edits = (to: string | number) =>
+    follows === undefined ? [] : [{ path: ['parameters', follows.parameter], to }];
   const take = async (typed: string): Promise<void> => {
     if (follows === undefined) return;
     if (follows.itself) {
-      change(follows.label, [{ path: ['parameters', follows.parameter], to: typed }]);
+      change(follows.label, edits(typed));
       onDone();
       return;
     }
@@ -51,7 +54,7 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
       setProblem(solved.problems[0]?.message);
       return;
     }
-    change(follows.label, [{ path: ['parameters', follows.parameter], to: solved.value }]);
+    change(follows.label, edits(solved.value));
     onDone();
   };
   return (
@@ -64,6 +67,9 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
         problem={problem}
         disabled={drivers !== undefined && first === undefined}
         autoFocus
+        onTyping={(typed) => {
+          if (follows?.itself === true) foresee(edits(typed));
+        }}
         onTake={(typed) => void take(typed)}
         onEscape={onDone}
       />

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { formatAngle, formatLength } from '../../../measure/index.ts';
 import type { DescribedParameter } from '../../../sketch/index.ts';
-import { problems } from '../../engine/engine.ts';
+import { foresee, problems } from '../../engine/engine.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { change, design } from '../../state/current.ts';
 import { lengthStyle } from '../../state/lengths.ts';
@@ -48,7 +48,8 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
   const pulled = pulledTo.value?.parameters[name];
   const typed = pulled ?? measured ?? inHand.parameters[name] ?? defaultAsTyped(parameter);
   const section = measured === undefined ? ['parameters'] : ['measured', 'parameters'];
-  const set = (to: string | boolean): void => change(label, [{ path: [...section, name], to }]);
+  const edits = (to: string | boolean) => [{ path: [...section, name], to }];
+  const set = (to: string | boolean): void => change(label, edits(to));
   if (kind === 'yes-no') {
     return (
       <label class="yes-no" title={help}>
@@ -82,6 +83,7 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
       hint={help}
       problem={problem}
       isMoving={pulled !== undefined}
+      onTyping={(to) => foresee(edits(to))}
       onTake={set}
     />
   );

@@ -1,5 +1,5 @@
 import type { Design } from '../../../design/index.ts';
-import { engineDo } from '../../engine/engine.ts';
+import { engineDo } from '../../engine/engine-do.ts';
 import { change, design } from '../../state/current.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Design } from '../../../design/index.ts';
-import { engineDo } from '../../engine/engine.ts';
+import { engineDo } from '../../engine/engine-do.ts';
 import { printToFile } from '../../print/printer.ts';
 import { change } from '../../state/current.ts';
 import { today } from '../../state/designs.ts';

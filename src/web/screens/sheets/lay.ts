@@ -1,6 +1,6 @@
 import type { Design, GridChange } from '../../../design/index.ts';
 import type { SheetsInHand } from '../../engine/answers/sheets.ts';
-import { engineDo } from '../../engine/engine.ts';
+import { engineDo } from '../../engine/engine-do.ts';
 import { change, preview } from '../../state/current.ts';
 
 /** What the pattern is moved by before it is let go: of one move at a time. */

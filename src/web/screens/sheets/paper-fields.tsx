@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Design } from '../../../design/index.ts';
-import { engineDo, problems } from '../../engine/engine.ts';
+import { problems } from '../../engine/engine.ts';
+import { engineDo } from '../../engine/engine-do.ts';
 import { DesignLength } from '../../fields/design-length.tsx';
 import { change } from '../../state/current.ts';
 import { Choice, choicesOf } from '../../ui/choice.tsx';
