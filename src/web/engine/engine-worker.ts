@@ -4,7 +4,7 @@ import { applyEdits } from '../state/history/edit.ts';
 import { createAhead } from './ahead.ts';
 import { answerTo } from './answers/answer-to.ts';
 import type { Answering } from './answers/answering.ts';
-import { type Pass, passOf, viewsWanted } from './answers/passes.ts';
+import { type Pass, passOf, viewsToCome, viewsWanted } from './answers/passes.ts';
 import { DEEDS } from './deeds/index.ts';
 import { known } from './known.ts';
 import { nextTask } from './next-task.ts';
@@ -123,6 +123,7 @@ async function answer(asked: Asked): Promise<void> {
   const looked = seen.ok ? seen.value : undefined;
   const ofPass = (pass: Pass) => questions.filter((each) => passOf(each) === pass);
   await tell(asked, { design, looked, computed: undefined }, ofPass('seen'), { far: 'reckoning' });
+  lookAtDesign(design, viewsToCome(questions), known);
   const checked = { patterns: [], standing: false };
   if (!(await answerFrom(asked, { design, looked }, ofPass('checked'), checked, 'reckoning'))) return;
   await answerFrom(asked, { design, looked }, ofPass('laid'), { standing: false }, 'settled');

@@ -4,20 +4,27 @@ import { design } from '../state/current.ts';
 import type { Screen } from '../state/screen.ts';
 import { words } from '../words/en.ts';
 
-const load = (from: () => Promise<ComponentType>) => lazy(async () => ({ default: await from() }));
-
-/** Each screen is fetched when it is first shown. */
-const SCREENS: Readonly<Record<Screen, ComponentType>> = {
-  shape: load(async () => (await import('./shape/shape-screen.tsx')).ShapeScreen),
-  joints: load(async () => (await import('./joints/joints-screen.tsx')).JointsScreen),
-  wood: load(async () => (await import('./wood/wood-screen.tsx')).WoodScreen),
-  routing: load(async () => (await import('./routing/routing-screen.tsx')).RoutingScreen),
-  sheets: load(async () => (await import('./sheets/sheets-screen.tsx')).SheetsScreen),
-  book: load(async () => (await import('./book/book-screen.tsx')).BookScreen),
-  study: load(async () => (await import('./study/study-screen.tsx')).StudyScreen),
-  'own-shape': load(async () => (await import('./own-shape/own-shape-screen.tsx')).OwnShapeScreen),
-  designs: load(async () => (await import('./designs/designs-screen.tsx')).DesignsScreen),
+/** Each screen is fetched when it is first shown, or about to be. */
+const FROM: Readonly<Record<Screen, () => Promise<ComponentType>>> = {
+  shape: async () => (await import('./shape/shape-screen.tsx')).ShapeScreen,
+  joints: async () => (await import('./joints/joints-screen.tsx')).JointsScreen,
+  wood: async () => (await import('./wood/wood-screen.tsx')).WoodScreen,
+  routing: async () => (await import('./routing/routing-screen.tsx')).RoutingScreen,
+  sheets: async () => (await import('./sheets/sheets-screen.tsx')).SheetsScreen,
+  book: async () => (await import('./book/book-screen.tsx')).BookScreen,
+  study: async () => (await import('./study/study-screen.tsx')).StudyScreen,
+  'own-shape': async () => (await import('./own-shape/own-shape-screen.tsx')).OwnShapeScreen,
+  designs: async () => (await import('./designs/designs-screen.tsx')).DesignsScreen,
 };
+
+const SCREENS = Object.fromEntries(
+  Object.entries(FROM).map(([name, from]) => [name, lazy(async () => ({ default: await from() }))]),
+) as unknown as Readonly<Record<Screen, ComponentType>>;
+
+/** Fetches what a screen is made of, before it is shown. */
+export function fetchScreen(name: Screen): void {
+  FROM[name]().catch(() => undefined);
+}
 
 export function ScreenOf({ name }: { readonly name: Screen }) {
   const Shown = SCREENS[name];

@@ -7,7 +7,7 @@ import { show } from './screen.ts';
 /** Why a link was not opened. */
 export const linkRefused = signal<string | undefined>(undefined);
 
-const HOLDS_DESIGN = /#(?:design|part)=/;
+export const holdsDesign = (hash: string): boolean => /#(?:design|part)=/.test(hash);
 
 /** A link to where this page is, that holds the design whole. */
 export function linkTo(design: Design): Promise<string> {
@@ -29,7 +29,7 @@ export async function takeInLink(text: string): Promise<boolean> {
 /** Opens the design in the page's own address, where there is one, and leaves a plain address behind. True where there was one. */
 export async function takeInAddress(): Promise<boolean> {
   const { hash } = location;
-  if (!HOLDS_DESIGN.test(hash)) return false;
+  if (!holdsDesign(hash)) return false;
   show((await takeInLink(hash)) ? 'shape' : 'designs');
   return true;
 }

@@ -42,3 +42,9 @@ export function viewsWanted(questions: readonly AskedQuestion[]): readonly BaseV
   });
   return [...new Set(sides)];
 }
+
+/** The views that will be asked for next: a page that has just opened asks for the form, and measures its room meanwhile. */
+export function viewsToCome(questions: readonly AskedQuestion[]): readonly BaseView[] {
+  const asks = (name: Question): boolean => questions.some(({ question }) => question === name);
+  return asks('form') && !asks('picture') ? ['front'] : [];
+}

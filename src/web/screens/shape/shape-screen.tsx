@@ -6,7 +6,7 @@ import { Tabs } from '../../ui/tabs.tsx';
 import { words } from '../../words/en.ts';
 import { FigureList } from './figure-list.tsx';
 import { PictureBoard } from './picture-board.tsx';
-import { keyOfPicture, shownPicture } from './shown-picture.ts';
+import { isOfPart, keyOfPicture, shownPicture } from './shown-picture.ts';
 
 const SIDES = ['front', 'left', 'plan'] as const;
 const SPACE = 'in space';
@@ -15,12 +15,14 @@ const SpaceView = lazy(async () => ({ default: (await import('../../space/space-
 
 /** The base from the front, the side or above, or one part alone, with the figures of its form beside it. */
 export function ShapeScreen() {
-  const parts = useAnswer('parts');
+  const listed = useAnswer('parts');
   const form = useAnswer('form');
   const [inSpace, setInSpace] = useState(false);
   const sought = shownPicture.value;
   // A finding that leads to a view leads out of space.
   useEffect(() => setInSpace(false), [sought]);
+  // What parts are made hangs on joints: the sides of a base need not wait for it.
+  const parts = listed ?? (form?.isBase === true && !isOfPart(sought) ? [] : undefined);
   if (parts === undefined || form === undefined) {
     return (
       <div class="shape-screen">

@@ -9,3 +9,5 @@ export const soughtParameter = signal<string | undefined>(undefined);
 
 export const keyOfPicture = (of: PictureOptions['of']): string =>
   'side' in of ? of.side : `part ${of.part}`;
+
+export const isOfPart = (of: PictureOptions['of'] | undefined): boolean => of !== undefined && 'part' in of;
