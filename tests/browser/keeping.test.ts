@@ -122,3 +122,63 @@ test('a design that is deleted, brought back and opened again is drawn again', a
   expect(troubles).toEqual([]);
   await context.close();
 });
+
+test('a deleted design gives its room back once it is let go for good, which is asked twice; others stay', async ({
+  app,
+}) => {
+  const { page, troubles, context } = await app.visitor();
+  await beginDesign(page, app.address, 'Splayed leg');
+  await type(page, 'Overall height', '711 mm');
+  await beginDesign(page, app.address, 'Stool base');
+  await type(page, 'Overall height', '450 mm');
+  await page.goto(`${app.address}#/designs`);
+  // A photograph as the wood screen keeps it.
+  const keepPhotograph = (): Promise<void> =>
+    new Promise((done) => {
+      const opening = indexedDB.open('legwright');
+      opening.onsuccess = () => {
+        const transaction = opening.result.transaction(['designs', 'things'], 'readwrite');
+        transaction.objectStore('designs').getAll().onsuccess = ({ target }) => {
+          const kept = (target as IDBRequest<{ id: string; name: string }[]>).result;
+          for (const { id } of kept)
+            transaction.objectStore('things').put(new Blob(['x']), `photograph ${id} a.jpg`);
+        };
+        transaction.oncomplete = () => done(opening.result.close());
+      };
+    });
+  await page.evaluate(keepPhotograph);
+  const kept = (): Promise<readonly number[]> =>
+    page.evaluate(
+      () =>
+        new Promise((done) => {
+          const opening = indexedDB.open('legwright');
+          opening.onsuccess = () => {
+            const transaction = opening.result.transaction(['designs', 'changes', 'things']);
+            const counts = [
+              transaction.objectStore('designs').count(),
+              transaction.objectStore('changes').count(),
+              transaction.objectStore('things').count(IDBKeyRange.bound('photograph', 'photograph~')),
+            ];
+            transaction.oncomplete = () => {
+              opening.result.close();
+              done(counts.map(({ result }) => result));
+            };
+          };
+        }),
+    );
+  expect(await kept()).toEqual([2, 2, 2]);
+  const card = page.locator('.card', { hasText: 'Splayed leg' });
+  await card.getByRole('button', { name: 'Delete' }).click();
+  const letGo = page.getByRole('button', { name: 'Let it go for good: Splayed leg' });
+  await letGo.click();
+  await page.getByRole('button', { name: 'No, leave it' }).click();
+  expect(await kept()).toEqual([2, 2, 2]);
+  await letGo.click();
+  await page.getByRole('button', { name: 'Let it go: Splayed leg' }).click();
+  await letGo.waitFor({ state: 'detached' });
+  await expect.poll(kept).toEqual([1, 1, 1]);
+  await page.goto(`${app.address}#/shape`);
+  await shows(page, 'Overall height').toBe('450 mm');
+  expect(troubles).toEqual([]);
+  await context.close();
+});

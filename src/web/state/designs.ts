@@ -4,7 +4,13 @@ import { engineDo } from '../engine/engine-do.ts';
 import { readChanges } from '../store/change-log.ts';
 import type { StoredDesign } from '../store/database.ts';
 import { copyPhotographs } from '../store/photographs.ts';
-import { listDesigns, relistDesign, storeDesign, storedDesign } from '../store/stored-designs.ts';
+import {
+  forgetDesign,
+  listDesigns,
+  relistDesign,
+  storeDesign,
+  storedDesign,
+} from '../store/stored-designs.ts';
 import { onTabNews, tellTabs } from '../store/tabs.ts';
 import { readThing, writeThing } from '../store/things.ts';
 import { words } from '../words/en.ts';
@@ -91,6 +97,13 @@ export async function setDeleted(id: string, deleted: boolean): Promise<void> {
   await listChanged();
 }
 
+/** Lets a deleted design go for good, which gives its room back to the browser. */
+export async function letGoForGood(id: string): Promise<void> {
+  await forgetDesign(id);
+  tellTabs({ kind: 'gone', design: id });
+  await listChanged();
+}
+
 export async function listChanged(): Promise<void> {
   await refreshDesigns();
   tellTabs({ kind: 'list' });
@@ -98,6 +111,8 @@ export async function listChanged(): Promise<void> {
 
 onTabNews((news) => {
   if (news.kind === 'list') void refreshDesigns();
+  // Nothing more can be kept of it.
+  if (news.kind === 'gone' && news.design === currentId.value) closeDesign();
 });
 
 /** The maker's own calendar day, ISO 8601. */

@@ -17,8 +17,13 @@ export function writePhotograph(design: string, file: string, photograph: Blob):
 /** The photographs of one design for another that begins where it is. */
 export async function copyPhotographs(from: string, to: string): Promise<void> {
   const db = await database();
-  const prefix = prefixOf(from);
-  const keys = await db.getAllKeys('things', IDBKeyRange.bound(prefix, `${prefix}\uffff`));
+  const keys = await db.getAllKeys('things', photographsOf(from));
   for (const key of keys)
-    await db.put('things', await db.get('things', key), prefixOf(to) + key.slice(prefix.length));
+    await db.put('things', await db.get('things', key), prefixOf(to) + key.slice(prefixOf(from).length));
+}
+
+/** Where the photographs of a design stand among the things that are kept. */
+export function photographsOf(design: string): IDBKeyRange {
+  const prefix = prefixOf(design);
+  return IDBKeyRange.bound(prefix, `${prefix}\uffff`);
 }

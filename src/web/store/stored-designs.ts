@@ -1,5 +1,6 @@
 import type { Design } from '../../design/index.ts';
 import { database, type KeptFile, type StoredDesign, type Thumbnail } from './database.ts';
+import { photographsOf } from './photographs.ts';
 
 /** Every design, those deleted as well, the one changed last first. */
 export async function listDesigns(): Promise<readonly StoredDesign[]> {
@@ -45,6 +46,20 @@ export async function relistDesign(id: string, listed: Listed): Promise<void> {
     await transaction.store.put(deleted === undefined ? others : { ...others, deleted });
   }
   await transaction.done;
+}
+
+/** Takes a design away with all that is kept of it: its log and its photographs. All of it goes or nothing. */
+export async function forgetDesign(id: string): Promise<void> {
+  const db = await database();
+  const transaction = db.transaction(['designs', 'changes', 'things'], 'readwrite');
+  const changes = transaction.objectStore('changes');
+  const lines = await changes.index('design').getAllKeys(id);
+  await Promise.all([
+    transaction.objectStore('designs').delete(id),
+    ...lines.map((line) => changes.delete(line)),
+    transaction.objectStore('things').delete(photographsOf(id)),
+    transaction.done,
+  ]);
 }
 
 /** Keeps a file that cannot be used, as it came. */

@@ -1,5 +1,5 @@
-/** What one tab tells the others: a design's log has grown, or the list has changed. */
-export type TabNews = { readonly kind: 'log'; readonly design: string } | { readonly kind: 'list' };
+/** What one tab tells the others: a design's log has grown or is gone for good, or the list has changed. */
+export type TabNews = { readonly kind: 'log' | 'gone'; readonly design: string } | { readonly kind: 'list' };
 
 const channel = new BroadcastChannel('legwright');
 

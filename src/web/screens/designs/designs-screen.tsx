@@ -1,6 +1,6 @@
-import { designs, notOpened, setDeleted } from '../../state/designs.ts';
-import { Button } from '../../ui/button.tsx';
+import { designs, notOpened } from '../../state/designs.ts';
 import { words } from '../../words/en.ts';
+import { DeletedDesign } from './deleted-design.tsx';
 import { DesignCard } from './design-card.tsx';
 import { FilesPanel } from './files-panel.tsx';
 import { FormList } from './form-list.tsx';
@@ -31,11 +31,13 @@ export function DesignsScreen() {
             <DesignCard key={stored.id} stored={stored} />
           ))}
         </ul>
-        {lastDeleted.map(({ id, name }) => (
-          <p key={id} class="deleted" role="status">
-            {said.removed(name)} <Button onClick={() => void setDeleted(id, false)}>{said.back}</Button>
-          </p>
-        ))}
+        {lastDeleted.length === 0 ? null : (
+          <ul class="gone">
+            {lastDeleted.map(({ id, name }) => (
+              <DeletedDesign key={id} id={id} name={name} />
+            ))}
+          </ul>
+        )}
       </section>
       <FormList />
       <FilesPanel />
