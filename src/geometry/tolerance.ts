@@ -16,6 +16,12 @@ export const FAIRING_TOLERANCE = 0.005;
 export const VERTEX_SNAP = 1e-8;
 
 /**
+ * Vertices of a boolean that lie farther apart than this (mm) stay two, where the result then has none nearer to each other than VERTEX_SNAP: which of two
+ * near ones is right shows only when both are there. A line bent to the wrong one is off by half as much.
+ */
+export const FINE_SNAP = 2e-9;
+
+/**
  * Two carriers nearer to each other than this (mm) are not told apart: the rounding of a circle of 1e6 mm radius is
  * 2e-10 mm. An end this near to an edge lies on it; a touch no deeper than this is a touch.
  */

@@ -19,6 +19,8 @@ export interface Arrangement {
   /** Winding to the left less winding to the right, for operand 0 and 1. */
   readonly counts: readonly [Int32Array, Int32Array];
   readonly chains: Chains;
+  /** How far apart vertices lay that were made one, at most, mm. */
+  readonly widestJoin: number;
 }
 
 export interface Chains {
@@ -31,17 +33,19 @@ export interface Chains {
 }
 
 /**
- * `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. `touching`, where known, are the pairs that lie no
+ * `grain` multiplies the tolerances (see `cuts.ts`). `touching`, where known, are the pairs that lie no
  * further apart than the snap. An arrangement is good until the lists that it is made of are released.
  */
 export function arrange(pieces: Pieces, grain = 1, touching?: TouchingPairs): Arrangement {
-  const slices = cutPieces(pieces, findMeetings(pieces, grain, touching));
+  const cuts = findMeetings(pieces, grain, touching);
+  const slices = cutPieces(pieces, cuts);
   const counts = [filled(slices.count), filled(slices.count)] as const;
   for (let s = 0; s < slices.count; s++) counts[pieces.side[slices.piece[s]!] === 0 ? 0 : 1][s] = 1;
   const around = slicesAround(pieces, slices);
   layTogether(slices, counts, around, grain * VERTEX_SNAP);
   peelLooseEnds(slices, counts, around);
-  return { pieces, slices, counts, chains: findChains(pieces, slices, counts, around) };
+  const chains = findChains(pieces, slices, counts, around);
+  return { pieces, slices, counts, chains, widestJoin: Math.sqrt(cuts.union.widest) };
 }
 
 /** Slices at each vertex: those of v are `at[offsets[v]]` up to `at[offsets[v + 1]]`. */

@@ -15,7 +15,10 @@ export interface Cuts {
   readonly touch: number;
 }
 
-/** `grain` multiplies the tolerances: 1, or more where rounding has left a loop open. There is room for about so many. */
+/**
+ * `grain` multiplies the tolerances: 1, or more where rounding has left a loop open; less only tells vertices apart that lie nearer to each other. There is room for
+ * about so many.
+ */
 export function newCuts(grain: number, room: number): Cuts {
   return {
     count: 0,
@@ -24,7 +27,7 @@ export function newCuts(grain: number, room: number): Cuts {
     vertex: unfilled(room),
     union: newVertexUnion(),
     snap: grain * VERTEX_SNAP,
-    touch: grain * CARRIER_TOLERANCE,
+    touch: Math.max(1, grain) * CARRIER_TOLERANCE,
   };
 }
 

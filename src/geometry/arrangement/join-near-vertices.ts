@@ -29,7 +29,8 @@ export function joinNearVertices(pieces: Pieces, cuts: Cuts, offsets: Int32Array
       if (acrossOf(vertices, w) - across > 1.01 * cuts.snap) break;
       const dx = vertices[2 * w]! - x;
       const dy = vertices[2 * w + 1]! - y;
-      if (dx * dx + dy * dy <= cuts.snap * cuts.snap) joinVertices(cuts.union, v, w);
+      const square = dx * dx + dy * dy;
+      if (square <= cuts.snap * cuts.snap) joinVertices(cuts.union, v, w, square);
     }
   }
 }

@@ -19,14 +19,20 @@ type Judge = (chain: number, windings: Readonly<Windings>) => void;
  */
 export function judgeChains(arrangement: Arrangement, judge: Judge): void {
   const { slices, chains } = arrangement;
-  const mark = markLists();
-  const few = slices.count * chains.count <= TREE_FROM;
-  const live = few ? undefined : liveSlices(arrangement);
-  const tree = live && treeOf(arrangement, live);
-  if (live === undefined || tree === undefined || !walkChains(arrangement, live, tree, judge)) {
-    for (let c = 0; c < chains.count; c++) judge(c, cast(arrangement, longestOf(arrangement, c), live, tree));
+  if (slices.count * chains.count <= TREE_FROM) {
+    castForEach(arrangement, judge);
+    return;
   }
+  const mark = markLists();
+  const live = liveSlices(arrangement);
+  const tree = treeOf(arrangement, live);
+  if (!walkChains(arrangement, live, tree, judge)) castForEach(arrangement, judge, live, tree);
   releaseLists(mark);
+}
+
+function castForEach(arrangement: Arrangement, judge: Judge, live?: Int32Array, tree?: BoxTree): void {
+  const { count } = arrangement.chains;
+  for (let c = 0; c < count; c++) judge(c, cast(arrangement, longestOf(arrangement, c), live, tree));
 }
 
 function longestOf({ chains }: Arrangement, c: number): number {

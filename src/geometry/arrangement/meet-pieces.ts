@@ -52,12 +52,12 @@ function endOn(pieces: Pieces, cuts: Cuts, v: number, k: number): boolean {
   const at = SHAPE * k;
   const toStart = (x - shape[at]!) ** 2 + (y - shape[at + 1]!) ** 2;
   if (toStart <= snap * snap) {
-    joinVertices(cuts.union, v, ends[2 * k]!);
+    joinVertices(cuts.union, v, ends[2 * k]!, toStart);
     return true;
   }
   const toEnd = (x - shape[at + 2]!) ** 2 + (y - shape[at + 3]!) ** 2;
   if (toEnd <= snap * snap) {
-    joinVertices(cuts.union, v, ends[2 * k + 1]!);
+    joinVertices(cuts.union, v, ends[2 * k + 1]!, toEnd);
     return true;
   }
   if (carrierDistance(pieces, k, x, y) > cuts.touch) return false;

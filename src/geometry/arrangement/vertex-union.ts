@@ -7,12 +7,14 @@ export interface VertexUnion {
   count: number;
   /** Whether any two were joined. */
   joined: boolean;
+  /** Square of how far apart those lay that were joined, at most, mm². */
+  widest: number;
 }
 
 const NONE = new Int32Array(0);
 
 export function newVertexUnion(): VertexUnion {
-  return { parent: NONE, count: 0, joined: false };
+  return { parent: NONE, count: 0, joined: false, widest: 0 };
 }
 
 export function findVertex(union: VertexUnion, vertex: number): number {
@@ -29,12 +31,14 @@ export function findVertex(union: VertexUnion, vertex: number): number {
   return root;
 }
 
-export function joinVertices(union: VertexUnion, a: number, b: number): void {
+/** Makes one of two vertices; `square` is that of their distance, mm². */
+export function joinVertices(union: VertexUnion, a: number, b: number, square: number): void {
   if (a >= union.count || b >= union.count) include(union, Math.max(a, b));
   const p = findVertex(union, a);
   const q = findVertex(union, b);
   if (p === q) return;
   union.joined = true;
+  if (square > union.widest) union.widest = square;
   if (p < q) union.parent[q] = p;
   else union.parent[p] = q;
 }

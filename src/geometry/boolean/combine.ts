@@ -6,8 +6,10 @@ import { nestLoops } from '../arrangement/nest.ts';
 import { newPieces, type Pieces, releasePieces } from '../arrangement/pieces.ts';
 import { stitch } from '../arrangement/stitch.ts';
 import { filled, markLists, releaseLists } from '../memory/lists.ts';
+import { FINE_SNAP, VERTEX_SNAP } from '../tolerance.ts';
 import type { Membership } from './membership.ts';
 import { combinePlainly } from './plain/plain-boolean.ts';
+import { verticesStandApart } from './vertices-stand-apart.ts';
 
 /** Regions of all points that belong, from two sets of loops. Empty when nothing does. */
 export function combineLoops(
@@ -46,10 +48,20 @@ function membersOf(pieces: Pieces, belongs: Membership): Outline[] {
   for (const grain of GRAINS) {
     const arrangement = arrange(pieces, grain);
     const { loops, closed } = stitch(arrangement, boundaryChains(arrangement, belongs));
-    if (closed) return loops;
+    if (closed) return arrangement.widestJoin <= FINE_SNAP ? loops : (finer(pieces, belongs) ?? loops);
     if (loops.length > best.length) best = loops;
   }
   return best;
+}
+
+/**
+ * The same with vertices told apart that would else become one: a line that ends at one of them is not bent to another. Undefined where loops stay open so, or have
+ * vertices so near to each other that whatever is done with them next would join them.
+ */
+function finer(pieces: Pieces, belongs: Membership): Outline[] | undefined {
+  const arrangement = arrange(pieces, FINE_SNAP / VERTEX_SNAP);
+  const { loops, closed } = stitch(arrangement, boundaryChains(arrangement, belongs));
+  return closed && verticesStandApart(loops) ? loops : undefined;
 }
 
 /** Chains that part what belongs from what does not: 1 when what belongs lies to the left, −1 to the right. */
