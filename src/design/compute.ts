@@ -121,15 +121,19 @@ export function* computeInSteps(
     sketch: placed.value.sketch,
     ...(made.value.base === undefined ? {} : { base: made.value.base }),
     ...(wood.value === undefined ? {} : { wood: wood.value }),
-    parts: withCauls,
+    parts: same(memo, 'parts', withCauls),
     patterns,
     drawings: drawingRequests.map((request) => ({ request, pattern: drawForDesign(stageOf(request)) })),
-    findings: gravestFirst([
-      ...made.value.findings,
-      ...(wood.value?.findings ?? []),
-      ...parts.flatMap((each) => findingsIn(each, lengthStyleOf(design), memo)),
-      ...calibrationFindings(paper.value),
-    ]),
+    findings: same(
+      memo,
+      'all findings',
+      gravestFirst([
+        ...made.value.findings,
+        ...(wood.value?.findings ?? []),
+        ...parts.flatMap((each) => findingsIn(each, lengthStyleOf(design), memo)),
+        ...calibrationFindings(paper.value),
+      ]),
+    ),
     grids: gridsAfter(design.grids, patterns),
   });
 }

@@ -54,6 +54,7 @@ export { readWorkshop } from './read-workshop.ts';
 export { type RenewalChange, renewDesign } from './renew-design.ts';
 export { resolvePaper } from './resolve-paper.ts';
 export { resultJsonSchema, type WrittenResult } from './result-schema.ts';
+export { sameValue } from './same-value.ts';
 export { placeProblems } from './schema-problems.ts';
 export { openSession, type Session } from './session.ts';
 export { startDesign } from './start-design.ts';

@@ -39,7 +39,8 @@ export function watchNextInput(): void {
         const isDrawing = changes.some(({ target }) => board.contains(target) && target.nodeName === 'path');
         if (isDrawing) drawn ??= frameOut();
         if (notes.classList.contains('reckoning')) reckons = true;
-        else if (reckons) {
+        // What was foreseen is all there with the drawing: nothing is reckoned any more.
+        else if (reckons || isDrawing) {
           watcher.disconnect();
           const ready = performance.now();
           void frameOut().then(async (settled) => {

@@ -1,16 +1,20 @@
 import { type Design, lookAtDesign, type Memo, openSession, type Session } from '../../design/index.ts';
+import { answerTo } from './answers/answer-to.ts';
 import type { Answering } from './answers/answering.ts';
-import { ANSWERS } from './answers/index.ts';
 import { type Pass, passOf, viewsWanted } from './answers/passes.ts';
 import type { AskedQuestion } from './protocol.ts';
 
 /** Computes what nobody has asked for yet. */
 export interface Ahead {
   /**
-   * Computes a design and answers questions about it, pass by pass, for the memo and what hangs on it alone: nothing is told, and
-   * nothing counts as shown. False when it was stopped or the design cannot be used.
+   * Computes a design and answers questions about it, pass by pass: the answers by key, which do not count as shown. Nothing when it
+   * was stopped or the design cannot be used.
    */
-  readonly goThrough: (design: Design, questions: readonly AskedQuestion[], memo: Memo) => Promise<boolean>;
+  readonly goThrough: (
+    design: Design,
+    questions: readonly AskedQuestion[],
+    memo: Memo,
+  ) => Promise<ReadonlyMap<string, unknown> | undefined>;
   readonly stop: () => void;
 }
 
@@ -26,20 +30,21 @@ export function createAhead(pause: () => Promise<void> | undefined): Ahead {
       const under = openSession({ memo, pause });
       session = under;
       await pause();
-      if (turn !== own) return false;
+      if (turn !== own) return undefined;
       const seen = lookAtDesign(design, viewsWanted(questions), memo);
-      if (!seen.ok) return false;
+      if (!seen.ok) return undefined;
       const from = { design, looked: seen.value, isAhead: true };
-      answerAll(questions, 'seen', { ...from, computed: undefined });
+      const answers = new Map<string, unknown>();
+      await addAnswers(answers, questions, 'seen', { ...from, computed: undefined });
       for (const pass of ['checked', 'laid'] as const) {
         await pause();
-        if (turn !== own) return false;
+        if (turn !== own) return undefined;
         const wanted = { standing: false, ...(pass === 'checked' ? { patterns: [] } : {}) };
         const outcome = await under.compute(design, { wanted });
-        if (turn !== own || outcome.kind === 'abandoned' || !outcome.result.ok) return false;
-        answerAll(questions, pass, { ...from, computed: outcome.result.value });
+        if (turn !== own || outcome.kind === 'abandoned' || !outcome.result.ok) return undefined;
+        await addAnswers(answers, questions, pass, { ...from, computed: outcome.result.value });
       }
-      return true;
+      return answers;
     },
     stop: () => {
       turn += 1;
@@ -48,14 +53,16 @@ export function createAhead(pause: () => Promise<void> | undefined): Ahead {
   };
 }
 
-/** Answers the questions of the first screens; the others are not fetched for this. */
-function answerAll(questions: readonly AskedQuestion[], pass: Pass, from: Answering): void {
+/** Adds the answers to the questions of one pass. */
+async function addAnswers(
+  answers: Map<string, unknown>,
+  questions: readonly AskedQuestion[],
+  pass: Pass,
+  from: Answering,
+): Promise<void> {
   for (const asked of questions) {
-    if (passOf(asked) !== pass || !(asked.question in ANSWERS)) continue;
-    const answer = ANSWERS[asked.question as keyof typeof ANSWERS] as (
-      from: Answering,
-      options: unknown,
-    ) => unknown;
-    answer(from, asked.options);
+    if (passOf(asked) !== pass) continue;
+    const answer = (await answerTo(asked.question))(from, asked.options);
+    if (answer !== undefined) answers.set(asked.key, answer);
   }
 }

@@ -46,8 +46,9 @@ const session = openSession({ memo: known, pause });
 
 const rehearsal = createRehearsal(nextTask);
 const foresight = createAhead(pause);
-/** What is to come, as far as it can be told. */
-let foreseen: Design | undefined;
+/** What is to come, as far as it can be told; and the last of it that was gone through, with its answers. */
+let coming: { readonly number: number; readonly design: Design } | undefined;
+let foreseen: { readonly number: number; readonly answers: ReadonlyMap<string, unknown> } | undefined;
 let still: ReturnType<typeof setTimeout> | undefined;
 
 scope.addEventListener('message', ({ data }) => {
@@ -61,13 +62,16 @@ scope.addEventListener('message', ({ data }) => {
   foresight.stop();
   if (data.kind === 'foresee') {
     if (last?.turn !== data.turn) return;
-    foreseen = applyEdits(last.design, data.edits);
+    coming = { number: data.number, design: applyEdits(last.design, data.edits) };
     if (idle) void foresee();
     return;
   }
-  foreseen = undefined;
+  coming = undefined;
   if (data.id !== sentOf) sent.clear();
   sentOf = data.id;
+  if (data.came !== undefined && data.came === foreseen?.number) {
+    for (const [key, answer] of foreseen.answers) sent.set(key, answer);
+  }
   newest = data;
   last = data;
   if (idle) void answerAll();
@@ -93,7 +97,7 @@ async function answerAll(): Promise<void> {
     }
     if (newest === asked) newest = undefined;
   }
-  if (foreseen !== undefined) await foresee();
+  if (coming !== undefined) await foresee();
   else if (last !== undefined && last.pull === undefined) rehearseSoon(last.design);
 }
 
@@ -102,13 +106,23 @@ function rehearseSoon(design: Design): void {
   still = setTimeout(() => void rehearsal.go(design, last?.questions ?? []), STILL);
 }
 
-/** Computes what is to come, so that it is known once it is asked. */
+/** Computes what is to come and tells its answers, so that they can be shown the moment it comes. */
 async function foresee(): Promise<void> {
-  const design = foreseen;
-  foreseen = undefined;
-  if (design === undefined) return;
+  const now = coming;
+  coming = undefined;
+  if (now === undefined) return;
+  const { number, design } = now;
   try {
-    if (await foresight.goThrough(design, last?.questions ?? [], known)) rehearseSoon(design);
+    const answers = await foresight.goThrough(design, last?.questions ?? [], known);
+    if (answers === undefined) return;
+    foreseen = { number, answers };
+    const fresh = [...answers].filter(([key, answer]) => sent.get(key) !== answer);
+    scope.postMessage({
+      kind: 'foreseen',
+      number,
+      answers: fresh.map(([key, answer]) => ({ key, answer })),
+    });
+    rehearseSoon(design);
   } catch {
     // Should it be asked, the fault will show again, and is told then.
   }

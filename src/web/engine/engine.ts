@@ -5,6 +5,7 @@ import type { Edit } from '../state/history/edit.ts';
 import { pull, pulledTo } from '../state/pulling.ts';
 import { words } from '../words/en.ts';
 import { isOfRest } from './answers/passes.ts';
+import { cameAsForeseen, foreseeChange } from './foresight.ts';
 import { patientDo } from './patient/patient-do.ts';
 import { hearEngine, send } from './port.ts';
 import type { AskedQuestion, FromWorker, OptionsOf, Progress, Pull, PulledTo, Question } from './protocol.ts';
@@ -51,6 +52,7 @@ function ask(): void {
   const pulling = untracked(() => pull.value);
   // Laid aside and taken up again it counts as another one: the page has let go of its answers.
   const id = `${untracked(() => currentId.value)} ${firstTurn}`;
+  const foreseen = pulling === undefined ? cameAsForeseen(turn, now) : undefined;
   send({
     kind: 'ask',
     turn,
@@ -58,12 +60,16 @@ function ask(): void {
     design: now,
     questions,
     ...(pulling === undefined ? {} : { pull: pulling }),
+    ...(foreseen === undefined ? {} : { came: foreseen.number }),
   });
+  if (foreseen !== undefined)
+    hearFound({ kind: 'found', turn, answers: foreseen.answers, problems: [], far: 'settled' });
 }
 
 /** Has a change computed that is not made yet, though it seems that it will be: once it is, all that follows is known. */
 export function foresee(edits: readonly Edit[]): void {
-  send({ kind: 'foresee', turn, edits });
+  const now = design.peek();
+  if (now !== undefined) foreseeChange(turn, now, edits);
 }
 
 hearEngine((news) => {
@@ -86,7 +92,8 @@ function hearFound(found: Extract<FromWorker, { kind: 'found' }>): void {
     for (const { key, answer } of found.answers) answerOf(key).value = answer;
     const now = found.problems ?? problems.peek();
     if (now.length > 0 || problems.peek().length > 0) problems.value = now;
-    if (found.turn === turn) progress.value = found.far;
+    // What came as it was foreseen is all there before it is answered.
+    if (found.turn === turn && progress.peek() !== 'settled') progress.value = found.far;
   });
   if (found.turn === turn && found.far === 'settled' && pull.peek()?.end !== false) restSoon();
 }

@@ -65,9 +65,16 @@ export type ToWorker =
       readonly questions: readonly AskedQuestion[];
       /** A handle of the design being pulled: everything is answered as of where it leads. */
       readonly pull?: Pull;
+      /** The number of what was foreseen and has come: the page shows those answers already. */
+      readonly came?: number;
     }
   /** What the maker seems to be about to change of the design that was asked last: to be computed while there is time. */
-  | { readonly kind: 'foresee'; readonly turn: number; readonly edits: readonly Edit[] }
+  | {
+      readonly kind: 'foresee';
+      readonly number: number;
+      readonly turn: number;
+      readonly edits: readonly Edit[];
+    }
   | { readonly kind: 'do'; readonly id: number; readonly deed: Deed; readonly input: unknown };
 
 export type FromWorker =
@@ -80,6 +87,8 @@ export type FromWorker =
       readonly problems?: readonly Problem[];
       readonly far: Progress;
     }
+  /** What will be told should it come: all that would be new. */
+  | { readonly kind: 'foreseen'; readonly number: number; readonly answers: readonly ToldAnswer[] }
   | { readonly kind: 'pulled'; readonly turn: number; readonly pull: Pull; readonly to: PulledTo | undefined }
   | { readonly kind: 'done'; readonly id: number; readonly outcome: unknown }
   | { readonly kind: 'fault'; readonly id?: number; readonly message: string };

@@ -1,6 +1,6 @@
 import { CAMERAS } from '../../../drawing/index.ts';
 import { pointToFrame } from '../../../geometry/index.ts';
-import type { Answering } from './answering.ts';
+import { type Answering, madeOf } from './answering.ts';
 import type { PictureOptions } from './picture.ts';
 
 /** A point that can be pulled, where it stands in a picture (mm of wood, y up). */
@@ -20,18 +20,17 @@ export function handles(
   { looked, computed }: Answering,
   { of }: Pick<PictureOptions, 'of'>,
 ): readonly ShownHandle[] | undefined {
-  const all = looked?.sketch.handles ?? [];
-  return all.flatMap((handle): readonly ShownHandle[] => {
-    const { name, label, moves } = handle;
-    if (handle.of === 'part') {
-      return 'part' in of && drawnName(computed, of.part) === handle.part
-        ? [{ name, label, moves, ...handle.at }]
-        : [];
-    }
-    if (!('side' in of) || !handle.views.includes(VIEW_OF[of.side])) return [];
-    const { x, y } = pointToFrame(CAMERAS[of.side], handle.at);
-    return [{ name, label, moves, x, y }];
-  });
+  if (looked === undefined) return [];
+  const drawn = 'part' in of ? drawnName(computed, of.part) : undefined;
+  return madeOf(looked.sketch, `handles ${JSON.stringify(of)} ${drawn}`, () =>
+    (looked.sketch.handles ?? []).flatMap((handle): readonly ShownHandle[] => {
+      const { name, label, moves } = handle;
+      if (handle.of === 'part') return drawn === handle.part ? [{ name, label, moves, ...handle.at }] : [];
+      if (!('side' in of) || !handle.views.includes(VIEW_OF[of.side])) return [];
+      const { x, y } = pointToFrame(CAMERAS[of.side], handle.at);
+      return [{ name, label, moves, x, y }];
+    }),
+  );
 }
 
 /** What the form calls a part that is made; of a form of parts alone they are the same. */
