@@ -170,3 +170,23 @@ describe('regions from loops', () => {
     expect(findFaults(regionsFromLoops([nan, dot, far, { edges: [] }]))).toEqual([]);
   });
 });
+
+describe('vertices nearer to each other than the snap', () => {
+  it('bend no line to a corner that lies on neither side of the result', () => {
+    // The corners of b reach 5e-9 mm into a; what counts is where its sides cross a's bottom.
+    const a = [plate(0, 0, 100, 100, 'a')];
+    const b = [plate(30, -50, 30, 50 + 5e-9, 'b')];
+    const [united] = uniteRegions(a, b);
+    expect(united!.outer.edges).toHaveLength(8);
+    const bottom = united!.outer.edges.filter(({ tag }) => tag.id === 'a.bottom');
+    expect(bottom.flatMap(({ from, to }) => [from.y, to.y])).toEqual([0, 0, 0, 0]);
+  });
+  it('become one where the result would have both', () => {
+    const [united] = uniteRegions([plate(0, 0, 100, 100, 'a')], [plate(50, 5e-9, 100, 100, 'b')]);
+    const corners = united!.outer.edges.map(({ from }) => from);
+    corners.forEach((p, i) => {
+      for (const q of corners.slice(i + 1)) expect(Math.hypot(p.x - q.x, p.y - q.y)).toBeGreaterThan(1e-8);
+    });
+    expect(findFaults([united!])).toEqual([]);
+  });
+});
