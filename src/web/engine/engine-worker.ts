@@ -1,11 +1,11 @@
 import './no-eval.ts';
 import { type Design, lookAtDesign, openSession, type Wanted } from '../../design/index.ts';
 import { applyEdits } from '../state/history/edit.ts';
-import { createAhead } from './ahead.ts';
 import { answerTo } from './answers/answer-to.ts';
 import type { Answering } from './answers/answering.ts';
 import { type Pass, passOf, viewsToCome, viewsWanted } from './answers/passes.ts';
 import { DEEDS } from './deeds/index.ts';
+import { createForeseer } from './foreseer.ts';
 import { known } from './known.ts';
 import { nextTask } from './next-task.ts';
 import type { AskedQuestion, FromWorker, Progress, ToldAnswer, ToWorker } from './protocol.ts';
@@ -27,6 +27,9 @@ const STILL = 1500;
 /** ms of work after which messages that wait are heard. */
 const SPELL = 6;
 
+/** ms, longer than a frame, for which the next place of a pull is waited for before anything that hangs on joints is begun. */
+const NEXT_PULL = 24;
+
 /** What is to be answered, and what was asked last. */
 let newest: Asked | undefined;
 let last: Asked | undefined;
@@ -42,13 +45,17 @@ const pause = (): Promise<void> | undefined => {
     rested = performance.now();
   });
 };
+/** Ends the wait for news. */
+let wake = (): void => undefined;
+const newsOr = (ms: number): Promise<void> =>
+  new Promise((done) => {
+    wake = done;
+    setTimeout(done, ms);
+  });
 const session = openSession({ memo: known, pause });
 
 const rehearsal = createRehearsal(nextTask);
-const foresight = createAhead(pause);
-/** What is to come, as far as it can be told; and the last of it that was gone through, with its answers. */
-let coming: { readonly number: number; readonly design: Design } | undefined;
-let foreseen: { readonly number: number; readonly answers: ReadonlyMap<string, unknown> } | undefined;
+const foreseer = createForeseer(pause);
 let still: ReturnType<typeof setTimeout> | undefined;
 
 scope.addEventListener('message', ({ data }) => {
@@ -59,21 +66,20 @@ scope.addEventListener('message', ({ data }) => {
     return;
   }
   const idle = newest === undefined;
-  foresight.stop();
+  foreseer.stop();
   if (data.kind === 'foresee') {
     if (last?.turn !== data.turn) return;
-    coming = { number: data.number, design: applyEdits(last.design, data.edits) };
+    foreseer.expect({ number: data.number, design: applyEdits(last.design, data.edits) });
     if (idle) void foresee();
     return;
   }
-  coming = undefined;
+  foreseer.drop();
   if (data.id !== sentOf) sent.clear();
   sentOf = data.id;
-  if (data.came !== undefined && data.came === foreseen?.number) {
-    for (const [key, answer] of foreseen.answers) sent.set(key, answer);
-  }
+  for (const [key, answer] of foreseer.answersOf(data.came)) sent.set(key, answer);
   newest = data;
   last = data;
+  wake();
   if (idle) void answerAll();
   else session.abandon();
 });
@@ -97,7 +103,7 @@ async function answerAll(): Promise<void> {
     }
     if (newest === asked) newest = undefined;
   }
-  if (coming !== undefined) await foresee();
+  if (foreseer.isExpecting()) await foresee();
   else if (last !== undefined && last.pull === undefined) rehearseSoon(last.design);
 }
 
@@ -108,24 +114,15 @@ function rehearseSoon(design: Design): void {
 
 /** Computes what is to come and tells its answers, so that they can be shown the moment it comes. */
 async function foresee(): Promise<void> {
-  const now = coming;
-  coming = undefined;
-  if (now === undefined) return;
-  const { number, design } = now;
-  try {
-    const answers = await foresight.goThrough(design, last?.questions ?? [], known);
-    if (answers === undefined) return;
-    foreseen = { number, answers };
-    const fresh = [...answers].filter(([key, answer]) => sent.get(key) !== answer);
-    scope.postMessage({
-      kind: 'foreseen',
-      number,
-      answers: fresh.map(([key, answer]) => ({ key, answer })),
-    });
-    rehearseSoon(design);
-  } catch {
-    // Should it be asked, the fault will show again, and is told then.
-  }
+  const found = await foreseer.go(last?.questions ?? [], known);
+  if (found === undefined) return;
+  const fresh = [...found.answers].filter(([key, answer]) => sent.get(key) !== answer);
+  scope.postMessage({
+    kind: 'foreseen',
+    number: found.number,
+    answers: fresh.map(([key, answer]) => ({ key, answer })),
+  });
+  rehearseSoon(found.design);
 }
 
 /** Answers pass by pass (see `passOf`); left where newer news comes. */
@@ -138,6 +135,8 @@ async function answer(asked: Asked): Promise<void> {
   const ofPass = (pass: Pass) => questions.filter((each) => passOf(each) === pass);
   await tell(asked, { design, looked, computed: undefined }, ofPass('seen'), { far: 'reckoning' });
   lookAtDesign(design, viewsToCome(questions), known);
+  if (pull?.end === false) await newsOr(NEXT_PULL);
+  if (newest !== asked) return;
   const checked = { patterns: [], standing: false };
   if (!(await answerFrom(asked, { design, looked }, ofPass('checked'), checked, 'reckoning'))) return;
   await answerFrom(asked, { design, looked }, ofPass('laid'), { standing: false }, 'settled');
