@@ -8,6 +8,8 @@ import { cast, crossingOf, type Windings, wayOf, windingsBeside } from './windin
 
 /** Beyond this many comparisons a tree over the slices pays. */
 const TREE_FROM = 20_000;
+/** Beyond so many, which rays may come to even through a tree, one way past all chains does. */
+const WALK_FROM = 1_000_000;
 
 type Judge = (chain: number, windings: Readonly<Windings>) => void;
 
@@ -19,14 +21,16 @@ type Judge = (chain: number, windings: Readonly<Windings>) => void;
  */
 export function judgeChains(arrangement: Arrangement, judge: Judge): void {
   const { slices, chains } = arrangement;
-  if (slices.count * chains.count <= TREE_FROM) {
+  const comparisons = slices.count * chains.count;
+  if (comparisons <= TREE_FROM) {
     castForEach(arrangement, judge);
     return;
   }
   const mark = markLists();
   const live = liveSlices(arrangement);
   const tree = treeOf(arrangement, live);
-  if (!walkChains(arrangement, live, tree, judge)) castForEach(arrangement, judge, live, tree);
+  const walked = comparisons > WALK_FROM && walkChains(arrangement, live, tree, judge);
+  if (!walked) castForEach(arrangement, judge, live, tree);
   releaseLists(mark);
 }
 

@@ -1,4 +1,4 @@
-import { type BoxTree, searchBoxTree } from '../index-tree/box-tree.ts';
+import type { BoxTree } from '../index-tree/box-tree.ts';
 import { zOrder } from '../index-tree/z-order.ts';
 import { markLists, reals, releaseLists } from '../memory/lists.ts';
 
@@ -121,22 +121,50 @@ function walkTo(walls: Walls, walk: Walk, x: number, y: number, upright: boolean
   walk.upright = upright;
 }
 
-function goUpright({ tree, crossing }: Walls, walk: Walk, y: number): void {
-  const { x, y: from, pass } = walk;
+function goUpright(walls: Walls, walk: Walk, y: number): void {
+  const from = walk.y;
   walk.y = y;
-  searchBoxTree(tree, x, Math.min(from, y), x, Math.max(from, y), (wall) => {
-    const change = crossing(wall, true, x, y) - crossing(wall, true, x, from);
-    if (change !== 0) pass(wall, change);
-    return false;
-  });
+  search(walls, walk, true, walk.x, Math.min(from, y), walk.x, Math.max(from, y), walk.x, from);
 }
 
-function goLevel({ tree, crossing }: Walls, walk: Walk, x: number): void {
-  const { x: from, y, pass } = walk;
+function goLevel(walls: Walls, walk: Walk, x: number): void {
+  const from = walk.x;
   walk.x = x;
-  searchBoxTree(tree, Math.min(from, x), y, Math.max(from, x), y, (wall) => {
-    const change = crossing(wall, false, x, y) - crossing(wall, false, from, y);
-    if (change !== 0) pass(wall, change);
-    return false;
-  });
+  search(walls, walk, false, Math.min(from, x), walk.y, Math.max(from, x), walk.y, from, walk.y);
+}
+
+/** Nodes still to be looked at. */
+const STACK: number[] = [];
+
+/** Tells of the walls passed on the way that came from (x, y) to where the walk is now, all of which lies in a box. Written out, since it is all that takes time. */
+function search(
+  { tree: { boxes, children, stops, count }, crossing }: Walls,
+  walk: Walk,
+  upright: boolean,
+  minX: number,
+  minY: number,
+  maxX: number,
+  maxY: number,
+  x: number,
+  y: number,
+): void {
+  let depth = 0;
+  let node = children.length - 1;
+  if (node < count) return;
+  for (;;) {
+    const last = stops[node - count]!;
+    for (let i = children[node]!, at = 4 * i; i < last; i++, at += 4) {
+      if (boxes[at]! > maxX || boxes[at + 2]! < minX || boxes[at + 1]! > maxY || boxes[at + 3]! < minY)
+        continue;
+      if (i >= count) {
+        STACK[depth++] = i;
+        continue;
+      }
+      const wall = children[i]!;
+      const change = crossing(wall, upright, walk.x, walk.y) - crossing(wall, upright, x, y);
+      if (change !== 0) walk.pass(wall, change);
+    }
+    if (depth === 0) return;
+    node = STACK[--depth]!;
+  }
 }
