@@ -263,4 +263,40 @@ describe('the curvature comb', () => {
     expect(teeth.at(-1)!.foot).toEqual(pointAt(edges[1]!, 1));
     expect(() => curvatureComb(edges, 500, 0)).toThrow(RangeError);
   });
+
+  it('of a curve that arcs stand for comes near the curvature of the curve itself, without their steps', () => {
+    // Arcs along a clothoid, whose curvature grows with the way along it (Euler's spiral), from −0.002 to 0.006 1/mm over 400 mm.
+    const rate = 0.008 / 400;
+    const curvatureAt = (way: number): number => -0.002 + rate * way;
+    const ends = Array.from({ length: 21 }, (_, i) => i * 20);
+    const edges: Edge[] = [];
+    let at = { x: 0, y: 0 };
+    for (const [i, from] of ends.slice(0, -1).entries()) {
+      const to = ends[i + 1]!;
+      const heading = (way: number): number => -0.002 * way + (rate * way * way) / 2;
+      const curvature = (heading(to) - heading(from)) / (to - from);
+      const turn = curvature > 0 ? 1 : -1;
+      const radius = 1 / Math.abs(curvature);
+      const angle = heading(from);
+      const centre = { x: at.x - turn * radius * Math.sin(angle), y: at.y + turn * radius * Math.cos(angle) };
+      const end = {
+        x: centre.x + turn * radius * Math.sin(heading(to)),
+        y: centre.y - turn * radius * Math.cos(heading(to)),
+      };
+      edges.push({ kind: 'arc', from: at, to: end, centre, radius, turn, tag: TAG });
+      at = end;
+    }
+    const worst = (of: 'arcs' | 'curve'): number => {
+      let way = 0;
+      const teeth = curvatureComb(edges, 500, 5, of);
+      return Math.max(
+        ...teeth.map(({ curvature, foot }, i) => {
+          way += i === 0 ? 0 : distance(teeth[i - 1]!.foot, foot);
+          return Math.abs(curvature - curvatureAt(way));
+        }),
+      );
+    };
+    expect(worst('arcs')).toBeGreaterThan(0.0001);
+    expect(worst('curve')).toBeLessThan(1e-6);
+  });
 });

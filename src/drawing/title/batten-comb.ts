@@ -19,7 +19,7 @@ export function battenComb(region: Region): readonly PathMark[] {
     if (edges.filter(({ kind }) => kind === 'arc').length < LEAST_ARCS) return [];
     const length = edges.reduce((sum, edge) => sum + lengthOf(edge), 0);
     const most = Math.max(...edges.map((edge) => (edge.kind === 'arc' ? 1 / edge.radius : 0)));
-    const teeth = curvatureComb(edges, (REACH * length) / most, length / TEETH);
+    const teeth = curvatureComb(edges, (REACH * length) / most, length / TEETH, 'curve');
     const strokes = teeth.map(({ foot, tip }) => line(foot, tip, TAG));
     const tips = teeth.slice(1).map(({ tip }, at) => line(teeth[at]!.tip, tip, TAG));
     return [
