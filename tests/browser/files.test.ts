@@ -7,9 +7,13 @@ const SOUND = readFileSync('demo/bench-leg.json', 'utf8');
 
 /** Ten ways in which a file comes to grief, each with a word that the message must have. */
 const DAMAGED: readonly { readonly name: string; readonly bytes: Buffer; readonly says: RegExp }[] = [
-  { name: 'empty.json', bytes: Buffer.alloc(0), says: /end of the file/ },
-  { name: 'half.json', bytes: Buffer.from(SOUND.slice(0, SOUND.length / 2)), says: /JSON|expected/i },
-  { name: 'picture.json', bytes: readFileSync('src/web/public/icon-192.png'), says: /JSON|expected/i },
+  { name: 'empty.json', bytes: Buffer.alloc(0), says: /not a design file.*empty/ },
+  { name: 'half.json', bytes: Buffer.from(SOUND.slice(0, SOUND.length / 2)), says: /ends too soon/ },
+  {
+    name: 'picture.json',
+    bytes: readFileSync('src/web/public/icon-192.png'),
+    says: /not a design file.*no text/,
+  },
   {
     name: 'newer.json',
     bytes: Buffer.from(SOUND.replace('"legwright": 1', '"legwright": 7')),

@@ -296,7 +296,7 @@ describe('check', () => {
 
   it.each([
     ['nowhere.json', undefined, /^nowhere\.json: There is no such file\.\n$/],
-    ['a.json', '{"legwright": 1', /^a\.json:1:16: Found the end of the file/],
+    ['a.json', '{"legwright": 1', /^a\.json:1:16: The file ends too soon: .* Found the end of the file/],
     ['a.json', '{"legwright": 9}', /^a\.json:1:15: The design was written by a newer Legwright/],
     ['a.json', Buffer.from([0xff, 0xfe, 0x00]), /^a\.json: The file is not text in UTF-8\.\n$/],
   ])('exits with 2 and says why %s cannot be used', async (file, content, words) => {

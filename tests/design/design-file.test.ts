@@ -179,7 +179,7 @@ describe('a damaged design file', () => {
       name: 'a file cut short',
       text: writeDesign(design).slice(0, 400),
       at: undefined,
-      says: { code: 'json.unexpected' },
+      says: { code: 'design.cut-short' },
     },
     {
       name: 'a newer version',
@@ -192,6 +192,26 @@ describe('a damaged design file', () => {
       text: damage('"legwright": 1', '"legwright": 0'),
       at: '0,\n  "name"',
       says: { code: 'design.older' },
+    },
+    {
+      name: 'nothing in it',
+      text: ' \n',
+      says: { code: 'design.wrong-kind', found: 'an empty file', line: 1 },
+    },
+    {
+      name: 'a picture for text',
+      text: '\uFFFDPNG\r\n\u001A\n',
+      says: { code: 'design.wrong-kind', found: 'what is no text' },
+    },
+    {
+      name: 'another kind of text',
+      text: 'Dear reader,\nof this letter',
+      says: { code: 'design.wrong-kind', found: 'a text that begins with “Dear reader,”' },
+    },
+    {
+      name: 'its end missing within a text',
+      text: '{"legwright": 1, "name": "Read',
+      says: { code: 'design.cut-short', line: 1 },
     },
     {
       name: 'another program’s file',
