@@ -11,9 +11,34 @@ test('a figure of a view names the parameter that it is, or those that it follow
   ]);
   expect(drivers.get('length of the top')?.[0]).toMatchObject({ parameter: 'top_length', itself: true });
   expect(drivers.get('underside of the top')?.map(({ parameter, itself }) => [parameter, itself])).toEqual([
-    ['overall_height', false],
     ['top_thickness', false],
+    ['overall_height', false],
   ]);
+});
+
+test.each([
+  ['shallow-v-trestle', { side: 'front' }, 'Long rail, underside over the floor', 'Depth of the rails'],
+  ['shallow-v-trestle', { side: 'front' }, 'spread of the feet', 'Frames stand in'],
+  ['shallow-v-trestle', { side: 'front' }, 'overhang', 'Frames stand in'],
+  ['raked-table', { side: 'front' }, 'spread of the feet', 'Splay'],
+  ['crossed-base', { side: 'front' }, 'spread of the feet', 'Frames stand in'],
+  ['bench-base', { side: 'front' }, 'spread of the feet', 'Feet stand in'],
+  ['curved-leg', { part: 'leg' }, 'ankle_up', 'Height of the ankle'],
+  ['knee-leg', { part: 'leg' }, 'throat', 'Fullness of the hollow'],
+  ['panel-leg', { part: 'panel' }, 'window_height', 'Wood above the window'],
+  ['arched-stretcher', { part: 'stretcher' }, 'springs', 'Straight at the ends'],
+  ['stool-base', { side: 'left' }, 'spread of the feet', 'Lean'],
+] as const)('of %s %j the %s is brought about by what changes little else: %s', (form, of, figure, label) => {
+  const [first] = driversOf(sampleDesign(form, []), of).get(figure) ?? [];
+  expect(first?.label).toBe(label);
+});
+
+test('what is not there is offered after what is', () => {
+  const drivers = driversOf(trestle, { part: 'leg' })
+    .get('length')
+    ?.map(({ label }) => label);
+  expect(drivers).toContain('Levellers');
+  expect(drivers?.[0]).not.toBe('Levellers');
 });
 
 test('a figure of a part alone follows the form as well', () => {
