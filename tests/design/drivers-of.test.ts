@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { driversOf, solveFigure } from '../../src/design/index.ts';
+import { type Design, driversOf, solveFigure } from '../../src/design/index.ts';
 import { sampleDesign } from './sample-design.ts';
 
 const trestle = sampleDesign('shallow-v-trestle', ['leg', 'arm', 'tie', 'rail']);
@@ -52,10 +52,25 @@ test('a parameter is solved for, so that a figure comes to what was typed; where
   const underside = {
     of: { side: 'front' },
     name: 'underside of the top',
+    kind: 'length',
     parameter: 'top_thickness',
   } as const;
   expect(solveFigure(trestle, { ...underside, target: 700 })).toEqual({ ok: true, value: '35 mm' });
   const far = solveFigure(trestle, { ...underside, target: 100 });
   expect(far.ok).toBe(false);
   expect(!far.ok && far.problems[0]?.code).toBe('figure.out-of-reach');
+});
+
+test('what is solved for is no finer than the drawing shows', () => {
+  const spread = {
+    of: { side: 'front' },
+    name: 'spread of the feet',
+    kind: 'length',
+    parameter: 'top_length',
+  } as const;
+  const solved = solveFigure(trestle, { ...spread, target: 1300 });
+  expect(solved.ok && solved.value).toMatch(/^\d+(\.\d{1,2})? mm$/);
+  const inInches: Design = { ...trestle, units: { length: 'in', nearest: '1/16' } };
+  const fraction = solveFigure(inInches, { ...spread, target: 1300 });
+  expect(fraction.ok && fraction.value).toMatch(/ in$|^\d+(\.\d{1,2})? mm$/);
 });

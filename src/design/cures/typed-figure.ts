@@ -41,6 +41,24 @@ export function typedBeyond(
   return typedFigure(parameter, end, unit);
 }
 
+/** The figure nearest to `value` in the coarsest of a maker's steps that will do, within the parameter's range; nothing where even the finest will not. */
+export function coarsestNear(
+  parameter: NumericParameter,
+  value: number,
+  unit: Unit,
+  willDo: (value: number) => boolean,
+): number | undefined {
+  const inches = parameter.kind === 'length' && unit === 'in';
+  const steps = inches
+    ? [SIXTEENTH, SIXTEENTH / 2, SIXTEENTH / 4, 0.01]
+    : [1, 1 / 2, 1 / 10, 1 / 20, 1 / 100].map((share) => share * STEPS[parameter.kind]);
+  for (const step of steps) {
+    const near = Math.round(value / step) * step;
+    if (near >= parameter.least && near <= parameter.most && willDo(near)) return near;
+  }
+  return undefined;
+}
+
 /** A value as it is typed, to a thousandth at least as fine as it will be read. */
 export function typedFigure(parameter: NumericParameter, value: number, unit: Unit): TypedFigure {
   const { kind } = parameter;

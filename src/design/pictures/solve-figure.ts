@@ -1,6 +1,7 @@
 import { fail, ok, type Result } from '../../core/index.ts';
+import { RAD_PER_DEGREE } from '../../measure/index.ts';
 import { describeForm } from '../../sketch/index.ts';
-import { type NumericParameter, typedFigure } from '../cures/typed-figure.ts';
+import { coarsestNear, type NumericParameter, typedFigure } from '../cures/typed-figure.ts';
 import type { Design } from '../design-schema.ts';
 import { formOfDesign } from '../form-of-design.ts';
 import type { Memo } from '../memo.ts';
@@ -12,12 +13,16 @@ import type { PictureOf } from './picture-of.ts';
 export interface WantedFigure {
   readonly of: PictureOf;
   readonly name: string;
+  /** How it is shown: a solved parameter need be no finer than tells. */
+  readonly kind: 'length' | 'radius' | 'angle';
   readonly parameter: string;
   readonly target: number;
 }
 
 /** Nearer than this, mm or rad, the figure is what was typed. */
 const NEAR = 1e-4;
+/** And nearer than this it is shown as what was typed: figures are shown to a tenth of a millimetre and a hundredth of a degree. */
+const SHOWN = { length: 0.045, radius: 0.045, angle: 0.0045 * RAD_PER_DEGREE } as const;
 const TRIALS = 24;
 
 /**
@@ -26,7 +31,7 @@ const TRIALS = 24;
  */
 export function solveFigure(
   design: Design,
-  { of, name, parameter: called, target }: WantedFigure,
+  { of, name, kind, parameter: called, target }: WantedFigure,
   memo: Memo = new Map(),
 ): Result<string | number> {
   const form = formOfDesign(design);
@@ -42,7 +47,10 @@ export function solveFigure(
     return figure === undefined ? undefined : figure - target;
   };
   const found = between(parameter, now, offAt);
-  if (found !== undefined) return ok(typedAt(found));
+  if (found !== undefined) {
+    const shows = (value: number): boolean => Math.abs(offAt(value) ?? Infinity) < SHOWN[kind];
+    return ok(typedAt(coarsestNear(parameter, found, design.units.length, shows) ?? found));
+  }
   const message = `${parameter.label} alone does not bring it there.`;
   return fail({ code: 'figure.out-of-reach', message, path: `parameters.${called}` });
 }

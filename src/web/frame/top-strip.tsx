@@ -2,6 +2,7 @@ import { design, redo, redoWords, undo, undoWords } from '../state/current.ts';
 import { hashOf, type Screen, screen, WORK_SCREENS } from '../state/screen.ts';
 import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
+import { REDO_KEYS, UNDO_KEYS } from './undo-keys.ts';
 
 const BESIDE = ['study', 'own-shape'] as const;
 
@@ -30,6 +31,7 @@ export function TopStrip() {
       <div class="history">
         <Button
           look="quiet"
+          aria-keyshortcuts={UNDO_KEYS}
           disabled={undoWords.value === undefined}
           title={undoWords.value === undefined ? words.undo : words.undoWhat(undoWords.value)}
           onClick={undo}
@@ -38,6 +40,7 @@ export function TopStrip() {
         </Button>
         <Button
           look="quiet"
+          aria-keyshortcuts={REDO_KEYS}
           disabled={redoWords.value === undefined}
           title={redoWords.value === undefined ? words.redo : words.redoWhat(redoWords.value)}
           onClick={redo}

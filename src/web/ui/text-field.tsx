@@ -71,6 +71,7 @@ export function TextField(props: TextFieldProps) {
         autocomplete="off"
         spellcheck={false}
         value={typed ?? text}
+        data-typed={typed === undefined ? 'no' : 'yes'}
         aria-invalid={problem !== undefined}
         aria-describedby={problem !== undefined || hint !== undefined ? `${id}-says` : undefined}
         onInput={(event) => hear(event.currentTarget.value)}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { formatAngle, formatLength, parseAngle, parseLength } from '../../../measure/index.ts';
 import type { ScreenFigure } from '../../engine/answers/picture.ts';
 import { foresee } from '../../engine/engine.ts';
@@ -26,6 +26,11 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
   const [chosen, setChosen] = useState<string>();
   const [problem, setProblem] = useState<string>();
   const [solving, setSolving] = useState(false);
+  /** Taken, but not there yet: what it follows is not known, or it could not be brought about. */
+  const [wanted, setWanted] = useState<string>();
+  useEffect(() => {
+    if (drivers !== undefined && wanted !== undefined) void take(wanted);
+  }, [drivers, chosen]);
   const first = drivers?.[0];
   if (inHand === undefined) return null;
   const follows = drivers?.find(({ parameter }) => parameter === chosen) ?? first;
@@ -33,42 +38,46 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
   const shown =
     kind === 'angle'
       ? formatAngle(figure.value, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°')
-      : formatLength(figure.value, lengthStyle());
-  const text = first?.itself === true ? String(inHand.parameters[first.parameter] ?? shown) : shown;
-  const edits = (to: string | number) =>
-    follows === undefined ? [] : [{ path: ['parameters', follows.parameter], to }];
+      : formatLength(figure.value, lengthStyle()).replace(/\.0+(?= mm$)/, '');
+  const standing = first?.itself === true ? String(inHand.parameters[first.parameter] ?? shown) : shown;
+  const edits = (parameter: string, to: string | number) => [{ path: ['parameters', parameter], to }];
   const take = async (typed: string): Promise<void> => {
-    if (follows === undefined) return;
+    setWanted(typed);
+    setProblem(undefined);
+    if (follows === undefined || drivers === undefined) return;
     if (follows.itself) {
-      change(follows.label, edits(typed));
+      change(follows.label, edits(follows.parameter, typed));
       onDone();
       return;
     }
     const read = kind === 'angle' ? parseAngle(typed) : parseLength(typed, { unit: inHand.units.length });
     if (!read.ok) return;
     setSolving(true);
-    const wanted = { of, name: figure.name, parameter: follows.parameter, target: read.value };
-    const solved = await patientDo('solve', { design: inHand, wanted });
-    setSolving(false);
-    if (!solved.ok) {
-      setProblem(solved.problems[0]?.message);
-      return;
+    // Where the maker has not said which, the next one that can bring it there.
+    for (const { parameter, label } of chosen === undefined ? drivers : [follows]) {
+      const sought = { of, name: figure.name, kind: figure.kind, parameter, target: read.value };
+      const solved = await patientDo('solve', { design: inHand, wanted: sought });
+      if (solved.ok) {
+        change(label, edits(parameter, solved.value));
+        onDone();
+        return;
+      }
+      setProblem((before) => before ?? solved.problems[0]?.message);
     }
-    change(follows.label, edits(solved.value));
-    onDone();
+    setSolving(false);
   };
   return (
     <div class="figure-editor" style={{ left: `clamp(7.5rem, ${at.x}px, 100% - 7.5rem)`, top: `${at.y}px` }}>
       <MeasureField
-        label={figure.name}
+        label={figure.name.replaceAll('_', ' ')}
         kind={kind}
-        text={text}
+        text={wanted ?? standing}
         unit={inHand.units.length}
         problem={problem}
         disabled={drivers !== undefined && first === undefined}
         autoFocus
         onTyping={(typed) => {
-          if (follows?.itself === true) foresee(edits(typed));
+          if (follows?.itself === true) foresee(edits(follows.parameter, typed));
         }}
         onTake={(typed) => void take(typed)}
         onEscape={onDone}
