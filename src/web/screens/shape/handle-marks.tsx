@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import type { OnScreen } from '../../drawing/scene-view.tsx';
 import type { ShownHandle } from '../../engine/answers/handles.ts';
+import { progress } from '../../engine/engine.ts';
 import type { Pull } from '../../engine/protocol.ts';
 import { letGo, pull } from '../../state/pulling.ts';
 import { words } from '../../words/en.ts';
@@ -33,9 +34,7 @@ const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }
 export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksProps) {
   const grabbed = useRef<{ readonly x: number; readonly y: number } | undefined>(undefined);
   /** Where keys have pulled to while the drawing is not there yet. */
-  const ahead = useRef<
-    { readonly name: string; readonly from: Pull['to']; readonly to: Pull['to'] } | undefined
-  >(undefined);
+  const ahead = useRef<{ readonly name: string; readonly to: Pull['to'] } | undefined>(undefined);
   const pullTo = (handle: ShownHandle, to: Pull['to'], end: boolean): void => {
     pull.value = { handle: handle.name, of, to, end };
   };
@@ -49,6 +48,7 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
     (event.currentTarget as Element).setPointerCapture(event.pointerId);
     const at = screen.at({ x: event.clientX, y: event.clientY });
     grabbed.current = { x: at.x / scale - handle.x, y: -at.y / scale - handle.y };
+    ahead.current = undefined;
   };
   const release = (event: PointerEvent, handle: ShownHandle): void => {
     if (grabbed.current === undefined) return;
@@ -58,19 +58,21 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
   const onKeyDown = (event: KeyboardEvent, handle: ShownHandle): void => {
     if (event.key === 'Escape') {
       grabbed.current = undefined;
+      ahead.current = undefined;
       letGo();
     }
     const way = ARROWS[event.key];
-    if (way === undefined || pull.value?.end === true) return;
+    if (way === undefined) return;
     event.preventDefault();
     event.stopPropagation();
     const by = event.shiftKey ? COARSE : event.altKey ? FINE : STEP;
-    const from = { x: handle.x, y: handle.y };
     const last = ahead.current;
-    const isBehind = last?.name === handle.name && last.from.x === from.x && last.from.y === from.y;
-    const at = isBehind ? last.to : from;
+    // Each press counts: while the drawing is behind, it goes on from where the last one led.
+    const isBehind =
+      last?.name === handle.name && (pull.value !== undefined || progress.value === 'reckoning');
+    const at = isBehind ? last.to : handle;
     const to = { x: at.x + by * way.x, y: at.y + by * way.y };
-    ahead.current = { name: handle.name, from, to };
+    ahead.current = { name: handle.name, to };
     pullTo(handle, to, true);
   };
   return (
@@ -95,6 +97,9 @@ export function HandleMarks({ handles, of, scale, zoom, screen }: HandleMarksPro
             }}
             onClick={(event) => event.stopPropagation()}
             onKeyDown={(event) => onKeyDown(event, handle)}
+            onBlur={() => {
+              ahead.current = undefined;
+            }}
           >
             <title>{handle.label}</title>
             <circle class="handle-reach" cx={x} cy={y} r={REACH / zoom} />

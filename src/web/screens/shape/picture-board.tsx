@@ -3,7 +3,7 @@ import type { ChosenLines } from '../../drawing/scene-lines.tsx';
 import { type Hit, SceneView } from '../../drawing/scene-view.tsx';
 import type { FigureViewOptions } from '../../engine/answers/figures.ts';
 import type { ListedPart } from '../../engine/answers/parts.ts';
-import type { PictureOptions, ScreenFigure } from '../../engine/answers/picture.ts';
+import type { PictureOptions } from '../../engine/answers/picture.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { figureShown, hasPhotographs } from '../../figure/use-figures.ts';
 import { ViewFigures } from '../../figure/view-figures.tsx';
@@ -14,6 +14,8 @@ import { FigureChoice } from './figure-choice.tsx';
 import { FigureEditor } from './figure-editor.tsx';
 import { FigureMarks } from './figure-marks.tsx';
 import { HandleMarks } from './handle-marks.tsx';
+import { NoDrawing } from './no-drawing.tsx';
+import { middleOf } from './place-of-figure.ts';
 import { Readout } from './readout.tsx';
 import { TitleBlock } from './title-block.tsx';
 
@@ -103,7 +105,7 @@ function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps
   const handles = useAnswer('handles', { of }) ?? [];
   const parts = useAnswer('parts') ?? [];
   const selected = useChosenLines(of, parts);
-  if (picture === undefined) return <p class="waiting">{words.loading}</p>;
+  if (picture === undefined) return <NoDrawing />;
   /** What was hit, by the name of the part that is made. */
   const made = (hit: Hit | undefined): Selection =>
     hit === undefined
@@ -137,7 +139,7 @@ function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps
               key={figure.name}
               of={of}
               figure={figure}
-              at={screen.place(middleOf(figure))}
+              at={screen.place(middleOf(figure.text))}
               onDone={() => onEdit(undefined)}
             />
           )}
@@ -147,7 +149,13 @@ function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps
       {(zoom, screen) => (
         <>
           {'part' in of ? <CombMarks part={of.part} scale={picture.scale} /> : null}
-          <FigureMarks figures={picture.figures} edited={edited} onEdit={onEdit} />
+          <FigureMarks
+            figures={picture.figures}
+            edited={edited}
+            onEdit={onEdit}
+            zoom={zoom}
+            screen={screen}
+          />
           <HandleMarks handles={handles} of={of} scale={picture.scale} zoom={zoom} screen={screen} />
         </>
       )}
@@ -164,11 +172,4 @@ function useChosenLines(of: PictureOptions['of'], parts: readonly ListedPart[]):
     () => (shown.length === 0 ? undefined : { parts: shown, ...(edge === undefined ? {} : { edge }) }),
     [shown.join(' '), edge],
   );
-}
-
-/** The middle of a figure's lettering, about. */
-function middleOf({ text }: ScreenFigure): { readonly x: number; readonly y: number } {
-  const along = { start: 0.25, middle: 0, end: -0.25 }[text.anchor] * text.text.length * text.size;
-  const turn = (text.turn * Math.PI) / 180;
-  return { x: text.x + along * Math.cos(turn), y: text.y + along * Math.sin(turn) };
 }

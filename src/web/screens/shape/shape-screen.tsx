@@ -5,6 +5,7 @@ import { currentId } from '../../state/current.ts';
 import { Tabs } from '../../ui/tabs.tsx';
 import { words } from '../../words/en.ts';
 import { FigureList } from './figure-list.tsx';
+import { NoDrawing } from './no-drawing.tsx';
 import { PictureBoard } from './picture-board.tsx';
 import { isOfPart, keyOfPicture, shownPicture } from './shown-picture.ts';
 
@@ -26,7 +27,9 @@ export function ShapeScreen() {
   if (parts === undefined || form === undefined) {
     return (
       <div class="shape-screen">
-        <p class="waiting">{words.loading}</p>
+        <div class="tabs">
+          <NoDrawing />
+        </div>
         <FigureList />
       </div>
     );

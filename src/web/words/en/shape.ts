@@ -11,6 +11,7 @@ export const shape = {
   noDriver: 'It follows from what is chosen; no one figure sets it.',
   byChanging: 'by changing',
   measured: (label: string) => `${label}, as measured`,
+  noDrawing: 'There is no drawing until this is set right:',
   keptBy: (kept: readonly string[]) => `kept by ${kept.join('; ')}`,
   hoverHint: 'Click a figure to type it. Pull a round point.',
   radius: (length: string) => `radius ${length}`,
