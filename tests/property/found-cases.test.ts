@@ -63,6 +63,41 @@ describe('a side on a circle of ten kilometres and more', () => {
   }
 });
 
+describe('a side on a huge circle that turns off the next one by a hair', () => {
+  // The circles cross farther along, by their last digits, than the parallels run past each other: the loop came apart and nothing was left.
+  for (const radius of [8.66e6, -8.66e6, 2e7, -2e7, 4.3e8]) {
+    it(`keeps the whole offset (radius ${radius} mm)`, () => {
+      // Heading, then for each edge how far it turns off the one before (rad), its curvature (1/mm) and its length (mm).
+      const edges = [
+        [0, 1 / 1450, 45],
+        [9e-5, 1 / radius, 45],
+        [7e-5, -1 / 1270, 45],
+        [2e-4, 1 / radius, 45],
+      ] as const;
+      let heading = Math.PI / 2;
+      const at = { x: 60, y: 0 };
+      const points = [{ x: 0, y: 0 }, { ...at }];
+      const bulges: number[] = [0];
+      for (const [off, bend, long] of edges) {
+        heading += off;
+        const chord = (2 * Math.sin((bend * long) / 2)) / bend;
+        at.x += chord * Math.cos(heading + (bend * long) / 2);
+        at.y += chord * Math.sin(heading + (bend * long) / 2);
+        heading += bend * long;
+        points.push({ ...at });
+        bulges.push(Math.tan((bend * long) / 4));
+      }
+      points.push({ x: 0, y: at.y });
+      bulges.push(0, 0);
+      const regions = [regionOf(loopThrough(points, bulges))];
+      expect(findFaults(regions)).toEqual([]);
+      for (const by of [-0.5244, -1.5875, -6.35, 2, 19.05]) {
+        expect(faultsOfOffset(regions, by, offsetRegions(regions, by), randomFrom(5))).toEqual([]);
+      }
+    });
+  }
+});
+
 describe('circles that differ by about the snap', () => {
   // One pair of quarters merged and the other did not; the crossing between them was taken for an end already met.
   for (const [dx, dy] of [

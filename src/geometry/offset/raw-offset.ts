@@ -2,6 +2,7 @@ import { shareEdges } from '../arrangement/edge-numbers.ts';
 import { addArc, addLine, addVertex, newPieces, type Pieces, SHAPE } from '../arrangement/pieces.ts';
 import { filled, markLists, reals, releaseLists } from '../memory/lists.ts';
 import { CARRIER_TOLERANCE, PLAIN_ANGLE, PLAIN_CLEARANCE, VERTEX_SNAP } from '../tolerance.ts';
+import { type JointCrossing, jointCrossing } from './joint-crossing.ts';
 import { type Nearness, NOBODY } from './nearness.ts';
 import { addRun, type Trimming, trimPiece } from './trim-piece.ts';
 
@@ -100,6 +101,8 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
   const joints = filled(count);
   /** How far short of each joint the parallels on either side cross, mm; 0 where they need not. */
   const shorts = reals(count).fill(0);
+  /** Where they cross that no circles would tell. */
+  const crossed = new Map<number, JointCrossing>();
   for (let k = 0; k < count; k++) {
     const e = from + k;
     const after = k + 1 === count ? 0 : k + 1;
@@ -132,8 +135,19 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
     const opposed = Math.abs(cross) < STRAIGHT && along < 0;
     const parts = opposed ? sign * (bendOf(source, e) + bendOf(source, f)) <= 0 : sign * cross > 0;
     if (!parts) {
-      // Of two lines that turn towards the offset, the parallels cross so far short of the joint, and beyond lie too near each the other's line.
-      if (turn[e] === 0 && turn[f] === 0 && Math.abs(cross) > PLAIN_ANGLE && along > BLUNT)
+      // Of two edges that turn towards the offset, the parallels cross so far short of the joint, and beyond lie too near each the other's edge.
+      const crossing = jointCrossing(
+        source,
+        e,
+        f,
+        { x: ex, y: ey, tx, ty },
+        { x: fx, y: fy, tx: u.x, ty: u.y },
+        by,
+      );
+      if (crossing !== undefined) {
+        shorts[k] = crossing.short;
+        crossed.set(k, crossing);
+      } else if (turn[e] === 0 && turn[f] === 0 && Math.abs(cross) > PLAIN_ANGLE && along > BLUNT)
         shorts[k] = (reach * Math.abs(cross)) / (1 + along);
       continue;
     }
@@ -143,19 +157,25 @@ function addRawLoop(source: Pieces, rejecting: Rejecting, { from, to }: LoopRang
     const after = k + 1 === count ? 0 : k + 1;
     if (
       shorts[k] === 0 ||
-      !hasRoom(source, from, count, k, shorts) ||
-      !hasRoom(source, from, count, after, shorts)
+      !hasRoom(source, from, count, k, shorts, by) ||
+      !hasRoom(source, from, count, after, shorts, by)
     )
       continue;
     const v = stops[k]!;
+    const crossing = crossed.get(k);
+    starts[after] = v;
+    joints[after] = SHARED;
+    if (crossing !== undefined) {
+      raw.vertices[2 * v] = crossing.x;
+      raw.vertices[2 * v + 1] = crossing.y;
+      continue;
+    }
     const at = SHAPE * (from + k);
     const ux = shape[at + 2]! - shape[at]!;
     const uy = shape[at + 3]! - shape[at + 1]!;
     const back = shorts[k]! / Math.sqrt(ux * ux + uy * uy);
     raw.vertices[2 * v]! -= back * ux;
     raw.vertices[2 * v + 1]! -= back * uy;
-    starts[after] = v;
-    joints[after] = SHARED;
   }
   for (let k = 0; k < count; k++) {
     const e = from + k;
@@ -208,12 +228,21 @@ function isUntangled(joints: Int32Array, k: number): boolean {
   return joints[k] !== CROSSED && joints[k + 1 < joints.length ? k + 1 : 0] !== CROSSED;
 }
 
-/** Is the k-th edge of a loop, if a line, longer than what is cut short at both its ends? */
-function hasRoom({ shape }: Pieces, from: number, count: number, k: number, shorts: Float64Array): boolean {
+/** Is the parallel of the k-th edge of a loop longer, from end to end, than what is cut short at both its ends? */
+function hasRoom(
+  { shape, turn }: Pieces,
+  from: number,
+  count: number,
+  k: number,
+  shorts: Float64Array,
+  by: number,
+): boolean {
   const at = SHAPE * (from + k);
   const ux = shape[at + 2]! - shape[at]!;
   const uy = shape[at + 3]! - shape[at + 1]!;
-  const cut = shorts[k]! + shorts[k === 0 ? count - 1 : k - 1]! + PLAIN_CLEARANCE;
+  const scale = turn[from + k] === 0 ? 1 : 1 + (turn[from + k]! * by) / shape[at + 6]!;
+  if (!(scale > 0)) return false;
+  const cut = (shorts[k]! + shorts[k === 0 ? count - 1 : k - 1]! + PLAIN_CLEARANCE) / scale;
   return cut * cut < ux * ux + uy * uy;
 }
 
