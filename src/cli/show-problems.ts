@@ -7,8 +7,18 @@ export function showProblems(terminal: Terminal, problems: readonly Problem[]): 
   return problems.some(({ code }) => code === 'write.refused') ? EXIT.unwritten : EXIT.unusable;
 }
 
-function problemLine({ file, line, column, message, set }: Problem): string {
+function problemLine(problem: Problem): string {
+  const { file, line, column, set } = problem;
+  const message = withName(problem);
   const words = set === undefined ? message : `${message.replace(/\.$/, '')}. ${set.words} would do.`;
   const place = [file, line, column].filter((step) => step !== undefined).join(':');
   return place ? `${place}: ${words}` : words;
+}
+
+/** A figure of the form is told by its label; who types it here needs its name: `Overall height (overall_height) is …`. */
+function withName({ message, path }: Problem): string {
+  const name = /(?:^|\.)parameters\.(\w+)$/.exec(path ?? '')?.[1];
+  const label = /^(.+?)(?= is |: )/.exec(message)?.[1];
+  if (name === undefined || label === undefined || message.includes(name)) return message;
+  return label.toLowerCase() === name ? message : `${label} (${name})${message.slice(label.length)}`;
 }

@@ -39,8 +39,8 @@ describe('a measure that cannot be is refused by its name, without a line of the
       'panel.thicknes=20',
       /no parameter "panel\.thicknes".*expected one of: .*<part>\.thickness, <part>\.length/,
     ],
-    ['splay=20mm', /splay: cannot read "20mm" as an angle.*expected an angle such as/],
-    ['top_thickness=0', /top_thickness is 0 in: it can be from/],
+    ['splay=20mm', /Splay: cannot read "20mm" as an angle.*expected an angle such as/],
+    ['top_thickness=0', /Thickness of the seat \(top_thickness\) is 0 in: it can be from/],
     [
       'panel.thickness=-',
       /"panel\.thickness" is not among what was measured: expected a measure that is, and none is/,

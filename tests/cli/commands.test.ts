@@ -251,14 +251,14 @@ describe('set', () => {
   });
 
   it.each([
-    [['splay=85°'], 'splay is 85°: it can be from 0° to 20°'],
+    [['splay=85°'], 'Splay is 85°: it can be from 0° to 20°'],
     [['splai=8°'], 'a.json: there is no parameter "splai": did you mean "splay"?\n'],
     [['nosuch=3'], 'a.json: there is no parameter "nosuch"; expected one of: overall_height, top_thickness,'],
     [['splay'], 'Found "splay", expected name=value'],
     [['splay=8°', 'splay=9°'], 'expected splay once'],
     [
       ['stock=thick'],
-      'a.json: stock: cannot read "thick" as a length: a number is missing; expected a length',
+      'a.json: Stock thickness (stock): cannot read "thick" as a length: a number is missing; expected a length',
     ],
   ])('refuses %j and leaves the design alone', async (texts, words) => {
     const before = bench.read('a.json');

@@ -87,30 +87,30 @@ describe('the parameters of a form', () => {
     [
       { overall_height: '1300' },
       'parameter.range',
-      'overall_height is 1300 mm: it can be from 300 mm to 1200 mm',
+      'Overall height is 1300 mm: it can be from 300 mm to 1200 mm',
     ],
-    [{ splay: '25' }, 'parameter.range', 'splay is 25°: it can be from 0° to 20°'],
-    [{ taper: '2' }, 'parameter.range', 'taper is 2: it can be from 0.3 to 1'],
+    [{ splay: '25' }, 'parameter.range', 'Splay is 25°: it can be from 0° to 20°'],
+    [{ taper: '2' }, 'parameter.range', 'Taper is 2: it can be from 0.3 to 1'],
     [
       { legs: '2.5' },
       'count.unreadable',
-      'legs: cannot read "2.5" as a count: a whole number such as 4 was expected',
+      'Legs: cannot read "2.5" as a count: a whole number such as 4 was expected',
     ],
-    [{ legs: 12 }, 'parameter.range', 'legs is 12: it can be from 3 to 8'],
-    [{ foot: 'pointed' }, 'parameter.option', 'foot is one of square, rounded, not "pointed"'],
-    [{ foot: 3 }, 'parameter.kind', 'foot is one of square, rounded, not number'],
-    [{ window: 'maybe' }, 'parameter.kind', 'window is yes or no, not "maybe"'],
-    [{ overall_height: null }, 'parameter.kind', 'overall_height is a figure (length), not nothing'],
-    [{ overall_height: ['700'] }, 'parameter.kind', 'overall_height is a figure (length), not object'],
+    [{ legs: 12 }, 'parameter.range', 'Legs is 12: it can be from 3 to 8'],
+    [{ foot: 'pointed' }, 'parameter.option', 'Foot is one of square, rounded, not "pointed"'],
+    [{ foot: 3 }, 'parameter.kind', 'Foot is one of square, rounded, not number'],
+    [{ window: 'maybe' }, 'parameter.kind', 'Window is yes or no, not "maybe"'],
+    [{ overall_height: null }, 'parameter.kind', 'Overall height is a figure (length), not nothing'],
+    [{ overall_height: ['700'] }, 'parameter.kind', 'Overall height is a figure (length), not object'],
     [
       { overall_height: 'tall' },
       'length.unreadable',
-      'overall_height: cannot read "tall" as a length: a number is missing',
+      'Overall height: cannot read "tall" as a length: a number is missing',
     ],
     [
       { overall_height: Number.NaN },
       'length.unreadable',
-      'overall_height: cannot read "NaN" as a length: a number is missing',
+      'Overall height: cannot read "NaN" as a length: a number is missing',
     ],
     [{ overall_height: 1e308 }, 'length.unreadable', undefined],
   ])('%o is refused', (raw, code, message) => {
@@ -123,7 +123,7 @@ describe('the parameters of a form', () => {
   it('tell their range in the unit of the maker', () => {
     const values = readParameterValues(form, { overall_height: '48 in' }, { unit: 'in' });
     expect(!values.ok && values.problems[0]!.message).toBe(
-      'overall_height is 48 in: it can be from 11 13/16 in to 47 1/4 in',
+      'Overall height is 48 in: it can be from 11 13/16 in to 47 1/4 in',
     );
   });
 

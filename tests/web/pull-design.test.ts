@@ -25,7 +25,7 @@ test('a point goes no farther than its parameter does, and says what keeps it', 
   expect(far?.to).toEqual({
     parameters: { overall_height: '780 mm' },
     reached: false,
-    kept: ['Overall height'],
+    kept: ['780 mm is the most'],
   });
 });
 
@@ -35,4 +35,12 @@ test('nothing is pulled of a design whose form does not have the point', () => {
   expect(
     pull(design, { handle: 'height_of_nothing', of: { part: 'leg' }, to: { x: 0, y: 0 }, end: true }),
   ).toBeUndefined();
+});
+
+test('what keeps a belly down is the end of its own range, not a limit that it is far from', () => {
+  const { pull } = createPuller();
+  const leg = sampleDesign('curved-leg', ['leg']);
+  const down = pull(leg, { handle: 'belly', of: { part: 'leg' }, to: { x: 60, y: 100 }, end: true });
+  expect(down?.to.kept).toContain('Height of the belly: 0.4 is the least');
+  expect(down?.to.kept.filter((each) => each.includes('too near the ankle'))).toEqual([]);
 });

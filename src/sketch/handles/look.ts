@@ -56,8 +56,8 @@ function directionOf(handle: Handle, seen: Seen | undefined): Vec | undefined {
   return long < ANGLE_TOLERANCE ? { x: 0, y: 0 } : scale(inView, 1 / long);
 }
 
-/** A check that holds by less than this (mm, or rad) hardly holds: the step that forms round their limits to. */
-const HARDLY = 0.1;
+/** A check that holds by less than this hardly holds: the step that forms round their limits to, of lengths (mm), of angles (0.1°), of plain numbers. */
+const HARDLY = { length: 0.1, angle: (0.1 * Math.PI) / 180, number: 0.01 } as const;
 
 function checksIn(sheet: Sheet): Pick<Look, 'slacks' | 'tight' | 'broken'> {
   const slacks: number[] = [];
@@ -71,7 +71,8 @@ function checksIn(sheet: Sheet): Pick<Look, 'slacks' | 'tight' | 'broken'> {
       applies ? slackOf(each, needs, desk) : Number.POSITIVE_INFINITY,
     );
     slacks.push(...own);
-    if (own.some((slack) => slack <= HARDLY)) tight.push(fillMessage(say, sheet));
+    const isTight = comparisonsIn(needs.node).some((each, at) => own[at]! <= hardly(each, sheet) + 1e-9);
+    if (isTight) tight.push(fillMessage(say, sheet));
   }
   return { slacks, tight, broken };
 }
@@ -90,6 +91,18 @@ function comparisonsIn(node: Node): readonly Comparison[] {
   if (node.type !== 'binary') return [];
   if (node.operator === 'and') return [...comparisonsIn(node.left), ...comparisonsIn(node.right)];
   return ['<', '<=', '>', '>='].includes(node.operator) ? [node] : [];
+}
+
+/** By the kind of what is compared, as far as a name or a figure on one of its sides tells. */
+function hardly({ left, right }: Comparison, { form }: Sheet): number {
+  for (const node of [left, right]) {
+    const kind = node.type === 'name' ? form.kinds.get(node.name) : undefined;
+    if (kind?.type === 'quantity') {
+      if (kind.length !== 0) return HARDLY.length;
+      return kind.angle === 0 ? HARDLY.number : HARDLY.angle;
+    }
+  }
+  return HARDLY.length;
 }
 
 function slackOf({ operator, left, right }: Comparison, { wanted, source }: Expression, desk: Desk): number {

@@ -56,14 +56,15 @@ function checkValue(
     found,
     expected,
   });
+  const { label } = parameter;
   switch (parameter.kind) {
     case 'yes-no':
       if (typeof value === 'boolean') return undefined;
-      return refuse('parameter.kind', `${name} is yes or no, not ${value}`, `${value}`, 'yes or no');
+      return refuse('parameter.kind', `${label} is yes or no, not ${value}`, `${value}`, 'yes or no');
     case 'choice': {
       if (typeof value === 'string' && Object.hasOwn(parameter.options, value)) return undefined;
       const expected = `one of ${Object.keys(parameter.options).join(', ')}`;
-      return refuse('parameter.option', `${name} is ${expected}, not "${value}"`, `${value}`, expected);
+      return refuse('parameter.option', `${label} is ${expected}, not "${value}"`, `${value}`, expected);
     }
     case 'length':
     case 'angle':
@@ -72,7 +73,7 @@ function checkValue(
       if (typeof value !== 'number' || !Number.isFinite(value)) {
         return refuse(
           'parameter.kind',
-          `${name} is a figure, not ${value}`,
+          `${label} is a figure, not ${value}`,
           `${value}`,
           `a figure (${parameter.kind})`,
         );
@@ -82,10 +83,10 @@ function checkValue(
       const words = inWords(value, parameter, style);
       const expected = `from ${inWords(parameter.least, parameter, style)} to ${inWords(parameter.most, parameter, style)}`;
       if (value < parameter.least - slack || value > parameter.most + slack) {
-        return refuse('parameter.range', `${name} is ${words}: it can be ${expected}`, words, expected);
+        return refuse('parameter.range', `${label} is ${words}: it can be ${expected}`, words, expected);
       }
       if (parameter.kind !== 'count' || Number.isInteger(value)) return undefined;
-      return refuse('parameter.kind', `${name} is a whole number, not ${words}`, words, 'a whole number');
+      return refuse('parameter.kind', `${label} is a whole number, not ${words}`, words, 'a whole number');
     }
     default:
       return parameter satisfies never;

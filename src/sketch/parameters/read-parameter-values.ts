@@ -55,7 +55,7 @@ function readValue(
       typeof given === 'string' ? `"${given.slice(0, 40)}"` : given === null ? 'nothing' : typeof given;
     return fail({
       code: 'parameter.kind',
-      message: `${name} is ${expected}, not ${found}`,
+      message: `${parameter.label} is ${expected}, not ${found}`,
       path,
       found,
       expected,
@@ -78,7 +78,11 @@ function readValue(
       const value = readQuantity(text, parameter.kind, options.unit);
       if (value.ok) return value;
       return fail(
-        ...value.problems.map((problem) => ({ ...problem, path, message: `${name}: ${problem.message}` })),
+        ...value.problems.map((problem) => ({
+          ...problem,
+          path,
+          message: `${parameter.label}: ${problem.message}`,
+        })),
       );
     }
     default:

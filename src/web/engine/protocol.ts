@@ -45,7 +45,7 @@ export interface Pull {
 export interface PulledTo {
   readonly parameters: Readonly<Record<string, string | number | boolean>>;
   readonly reached: boolean;
-  /** Labels of parameters at an end of their range, and what checks say that hardly hold. */
+  /** Ends of ranges that parameters have come to, in words, and what checks say that hardly hold. */
   readonly kept: readonly string[];
 }
 

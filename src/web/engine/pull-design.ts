@@ -44,9 +44,18 @@ export function createPuller(): Puller {
 function toldOf(
   { grip }: HeldHandle,
   { parameters }: Design,
-  { reached, kept }: NonNullable<ReturnType<typeof pullHeld>>,
+  { values, reached, kept }: NonNullable<ReturnType<typeof pullHeld>>,
 ): PulledTo {
-  const labels = new Map(describeForm(grip.form).parameters.map(({ name, label }) => [name, label]));
+  const described = describeForm(grip.form).parameters;
+  /** Which end of its range a parameter has come to; by its label where several follow. */
+  const sayEnd = (called: string): string => {
+    const parameter = described.find(({ name }) => name === called);
+    if (parameter === undefined || !('least' in parameter)) return called;
+    const { label, least, most } = parameter;
+    const isLeast = (values[called] as number) - least < most - (values[called] as number);
+    const end = `${parameters[called] ?? label} is the ${isLeast ? 'least' : 'most'}`;
+    return grip.movers.length === 1 ? end : `${label}: ${end}`;
+  };
   return {
     parameters: Object.fromEntries(
       grip.movers.flatMap(({ name }) =>
@@ -54,6 +63,6 @@ function toldOf(
       ),
     ),
     reached,
-    kept: [...kept.parameters.map((name) => labels.get(name) ?? name), ...kept.checks],
+    kept: [...kept.parameters.map(sayEnd), ...kept.checks],
   };
 }

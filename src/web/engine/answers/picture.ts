@@ -20,6 +20,8 @@ export interface PictureOptions {
 /** A dimension as it stands in the drawing, to be clicked and typed. */
 export interface ScreenFigure {
   readonly name: string;
+  /** As the form calls it where it says so. */
+  readonly label: string;
   readonly kind: 'length' | 'angle' | 'radius';
   /** mm or rad. */
   readonly value: number;
@@ -61,23 +63,43 @@ export function picture(
       ...(near === undefined ? {} : { near }),
     });
     const part = 'part' in of ? of.part : undefined;
-    return { fitted: made, shown: { name: drawn.name ?? '', ...onScreen(made, part) } };
+    const called = part === undefined ? undefined : labelsIn(computed, part);
+    return { fitted: made, shown: { name: drawn.name ?? '', ...onScreen(made, part, called) } };
   });
   if (!isAhead) lastScales.set(key, fitted);
   return shown;
+}
+
+/** What a form calls the dimensions of a part. */
+function labelsIn(computed: Answering['computed'], part: string): ReadonlyMap<string, string> {
+  const { base, sketch } = computed!;
+  const member = base?.made.find(({ name }) => name === part)?.members[0]?.part;
+  const drawn = base?.base.parts.find(({ id }) => id === member)?.drawn.name ?? part;
+  const found = sketch.parts.find(({ name }) => name === drawn);
+  return new Map(found?.dimensions.map(({ name, label }) => [name, label]));
 }
 
 /** `part`: what all wood in the picture is of, where one part alone is drawn. */
 function onScreen(
   { marks, box, laid, left, scale }: FittedPicture,
   part: string | undefined,
+  called: ReadonlyMap<string, string> | undefined,
 ): Omit<ScreenPicture, 'name'> {
   const figures = laid.flatMap(({ dimension, marks: own }): readonly ScreenFigure[] => {
     const value = valueOfDimension(dimension);
     const text = own.find((mark) => mark.kind === 'text');
     if (value === undefined || text === undefined || dimension.kind === 'note') return [];
+    const { name } = dimension;
     const [shown] = sceneForScreen({ marks: [text], box }).texts;
-    return [{ name: dimension.name, kind: dimension.kind, value, text: shown! }];
+    return [
+      {
+        name,
+        label: called?.get(name) ?? name.replaceAll('_', ' '),
+        kind: dimension.kind,
+        value,
+        text: shown!,
+      },
+    ];
   });
   const clickable = new Set(
     laid.flatMap(({ dimension, marks: own }) =>

@@ -69,7 +69,7 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
   return (
     <div class="figure-editor" style={{ left: `clamp(7.5rem, ${at.x}px, 100% - 7.5rem)`, top: `${at.y}px` }}>
       <MeasureField
-        label={figure.name.replaceAll('_', ' ')}
+        label={figure.label}
         kind={kind}
         text={wanted ?? standing}
         unit={inHand.units.length}

@@ -80,6 +80,7 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
       kind={kind}
       text={String(typed)}
       unit={inHand.units.length}
+      range={rangeOf(parameter)}
       hint={help}
       problem={problem}
       isMoving={pulled !== undefined}
@@ -87,6 +88,20 @@ function Figure({ parameter }: { readonly parameter: DescribedParameter }) {
       onTake={set}
     />
   );
+}
+
+type Figures = Extract<DescribedParameter, { readonly least: number }>;
+
+function rangeOf(parameter: Figures) {
+  const { least, most } = parameter;
+  return { least, most, words: words.shape.range(sayFigure(parameter, least), sayFigure(parameter, most)) };
+}
+
+/** A figure of a parameter as one would type it in the design's unit. */
+function sayFigure({ kind }: Figures, value: number): string {
+  if (kind === 'length') return formatLength(value, lengthStyle()).replace(/\.0+(?= mm$)/, '');
+  if (kind === 'angle') return formatAngle(value, { unit: 'deg', decimals: 1 }).replace('.0°', '°');
+  return `${value}`;
 }
 
 /** A default of the form as one would type it in the design's unit. */

@@ -33,7 +33,7 @@ export function FigureMarks({ figures, edited, onEdit, zoom, screen }: FigureMar
       .reduce((best, each) => (each.off < best.off ? each : best), { name: hit, off: Infinity }).name;
   return (
     <g class="lettering figures-drawn" ref={all}>
-      {figures.map(({ name, text }, at) => {
+      {figures.map(({ name, label, text }, at) => {
         const reach = reachOf(text, FINGER / zoom);
         return (
           <g
@@ -41,7 +41,7 @@ export function FigureMarks({ figures, edited, onEdit, zoom, screen }: FigureMar
             role="button"
             tabindex={0}
             data-figure={name}
-            aria-label={words.shape.typeFigure(name.replaceAll('_', ' '), text.text)}
+            aria-label={words.shape.typeFigure(label, text.text)}
             class={`figure ${name === edited ? 'edited' : ''}`}
             transform={`translate(${text.x} ${text.y})${text.turn === 0 ? '' : ` rotate(${text.turn})`}`}
             onClick={(event) => {
