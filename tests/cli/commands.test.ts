@@ -316,7 +316,7 @@ describe('check', () => {
         .findIndex((each) => each.includes('"85°"')) + 1;
     const { code, err } = await bench.run('check', 'a.json');
     expect(code).toBe(2);
-    expect(err).toMatch(new RegExp(`^a\\.json:${line}:14: splay is 85°`));
+    expect(err).toMatch(new RegExp(`^a\\.json:${line}:14: Splay is 85°`));
   });
 });
 
