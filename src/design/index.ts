@@ -68,7 +68,7 @@ export {
 export { baseForParts, type Choice, takeFromWorkshop } from './take-from-workshop.ts';
 export { guideFor, unnamedPaper, usualPaper, usualTooling, usualUnits } from './usual.ts';
 export { usualKnownPoints } from './usual-known-points.ts';
-export { usualBoard, usualPatch, usualResawPlan, usualRoom } from './usual-wood.ts';
+export { USUAL_MADE, usualBoard, usualPatch, usualResawPlan, usualRoom } from './usual-wood.ts';
 export { usualWorkshop } from './usual-workshop.ts';
 export { removeBoard, renameBoard } from './wood-names.ts';
 export type { Workshop } from './workshop-schema.ts';

@@ -25,6 +25,9 @@ export function usualRoom(): TypedRoom {
   return { dry, damp };
 }
 
+/** Moisture content of wood as joiners use it. */
+export const USUAL_MADE: string = USUAL_WOOD_TYPED.room.made;
+
 /** A patch to begin with; what to cut it with is left out where the design has a bushing of its own. */
 export function usualPatch(name: string, unit: LengthUnit, hasBushing: boolean): TypedPatchPlace {
   const { cutter, bushing, along, across } = USUAL_WOOD_TYPED.patch;

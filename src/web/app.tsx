@@ -17,7 +17,7 @@ export function App() {
   return (
     <div class={`page page-${name}`}>
       <button type="button" class="skip" onClick={toMain}>
-        {words.skip}
+        {words.skip(words.screens[name])}
       </button>
       <TopStrip />
       <main id="main" tabIndex={-1} aria-label={words.screens[name]}>

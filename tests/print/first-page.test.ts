@@ -143,7 +143,7 @@ describe('what must be known before wood is cut', () => {
     const facts = { ...print.facts, other: { hand: 'right hand', quantity: 3 } };
     const [first, sheet] = await readPages(await renderPatternPdf([{ ...print, facts }], META, FONTS));
     expect(first!.texts.map(({ text }) => text).join(' ')).toContain(
-      'And 3 of the other hand, right hand: print with --mirrored, or turn this pattern over',
+      'And 3 of the other hand, right hand: print the pattern mirrored, or turn this one over',
     );
     expect(sheet!.texts.map(({ text }) => text).join(' ')).toContain('make 2 (and 3 right)');
   });

@@ -9,6 +9,8 @@ export interface Measure {
   /** What it is measured from; of an edge or an end `edge` tells which. */
   readonly from: 'face side' | 'face edge' | 'end';
   readonly edge?: string;
+  /** Measured along the end that it lies on, which need not be square to what it is measured from; else square to that. */
+  readonly along?: 'end';
   /** What of the work it runs to. */
   readonly to: 'centre' | 'near side' | 'far side';
   readonly value: number;

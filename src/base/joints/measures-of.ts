@@ -22,7 +22,7 @@ import { faceEdgeOf } from './face-edge.ts';
 
 /**
  * What to mark out on a face for a mortise or a tenon whose frame is given, mm. On an edge: from the face side, and along it from its end. On
- * an end: from the face side along it, and from the face edge square to that. On face and back: square from the face edge,
+ * an end: from the face side and from the face edge, both along the end itself, as a rule lies on it. On face and back: square from the face edge,
  * and along that from its end. Of two ends a sawn one counts before a corner of the outline, then the nearer.
  */
 export function measuresOf(part: PlacedPart, face: PartFace, own: Frame, size: Box): readonly Measure[] {
@@ -30,7 +30,7 @@ export function measuresOf(part: PlacedPart, face: PartFace, own: Frame, size: B
   if (isWide) return onFace(part, face, own, size);
   const depth = fromFaceSide(face, own, size);
   return isEnd(face)
-    ? [...depth, ...fromFaceEdge(part, 'face', own, size)]
+    ? [...depth, ...alongEnd(part, face, own, size)]
     : [...depth, ...fromEndOfWall(part, face, own, size)];
 }
 
@@ -68,6 +68,22 @@ function fromFaceEdge(part: PlacedPart, side: 'face' | 'back', own: Frame, size:
   const away = scale3(across, off < 0 ? -1 : 1);
   const named = edge === undefined ? {} : { edge };
   return three({ from: 'face edge', ...named, away }, Math.abs(off), reachOf(own, size, across));
+}
+
+/** From the face edge along the end, which need not be square to it: so a slot that lies along the end measures its own length. */
+function alongEnd(part: PlacedPart, face: PartFace, own: Frame, size: Box): readonly Measure[] {
+  const { edge, from, to } = faceEdgeOf(part, 'face');
+  const along = unit(subtract(to, from));
+  const across = { x: along.y, y: -along.x, z: 0 };
+  const slope = dot3(face.own.x, across);
+  const value = dot(subtract(own.origin, from), across) / slope;
+  const away = scale3(face.own.x, value < 0 ? -1 : 1);
+  const named = edge === undefined ? {} : { edge };
+  return three(
+    { from: 'face edge', ...named, along: 'end', away },
+    Math.abs(value),
+    reachOf(own, size, face.own.x),
+  );
 }
 
 function onFace(part: PlacedPart, face: PartFace, own: Frame, size: Box): readonly Measure[] {

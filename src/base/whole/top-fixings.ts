@@ -6,7 +6,7 @@ import {
   transformRegion,
   type Vec,
 } from '../../geometry/index.ts';
-import { clearanceHole, type Wood } from '../../materials/index.ts';
+import { clearanceHole, USUAL_WOOD_TYPED, type Wood } from '../../materials/index.ts';
 import type { StandingBase } from '../api.ts';
 import { facesOf } from '../contact/faces-of.ts';
 import {
@@ -42,12 +42,22 @@ export interface AirOfYear {
   readonly made: number;
 }
 
-/** Rooms heated in winter and open in summer, and wood as joiners use it (common practice). */
+/** Rooms heated in winter and open in summer, and wood as joiners use it (common practice): shared/tables/usual-wood.json. */
 export const USUAL_YEAR: AirOfYear = {
-  dry: { celsius: 21, humidity: 0.3 },
-  damp: { celsius: 23, humidity: 0.65 },
-  made: 8,
+  dry: airOf(USUAL_WOOD_TYPED.room.dry),
+  damp: airOf(USUAL_WOOD_TYPED.room.damp),
+  made: Number.parseFloat(USUAL_WOOD_TYPED.room.made),
 };
+
+function airOf({
+  temperature,
+  humidity,
+}: {
+  readonly temperature: string;
+  readonly humidity: string;
+}): Climate {
+  return { celsius: Number.parseFloat(temperature), humidity: Number.parseFloat(humidity) / 100 };
+}
 
 /** The top and what holds it: how its growth rings lie, and the thread of its bolts or screws. */
 export interface TopHeld {

@@ -170,8 +170,9 @@ function measures(
   style: BookStyle,
 ): string {
   const groups = new Map<string, { readonly to: string; readonly value: number }[]>();
-  for (const { from, edge, to, value } of work.measures) {
-    const name = edge === undefined ? from : from === 'end' ? names.face(edge) : `${from} (${words(edge)})`;
+  for (const { from, edge, along, to, value } of work.measures) {
+    const line = edge === undefined ? from : from === 'end' ? names.face(edge) : `${from} (${words(edge)})`;
+    const name = along === undefined ? line : `${line}, along the end`;
     groups.set(name, [...(groups.get(name) ?? []), { to, value }]);
   }
   return [...groups]

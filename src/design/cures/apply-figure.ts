@@ -11,5 +11,12 @@ export function applyFigure(design: Design, { path, value }: Pick<FigureToSet, '
   if (section === 'base' && (name === 'looseTenons' || name === 'dowels')) {
     return { ...design, base: { ...design.base, [name]: value } };
   }
+  if (section === 'tooling' && name === 'cutter.cuttingLength') {
+    const { tooling } = design;
+    return {
+      ...design,
+      tooling: { ...tooling, cutter: { ...tooling.cutter, cuttingLength: value as string } },
+    };
+  }
   throw new RangeError(`nothing is set at ${path}`);
 }

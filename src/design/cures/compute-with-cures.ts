@@ -51,7 +51,7 @@ export function computeWithCures(
   const computed = compute(design, { ...options, memo });
   const tried = new Map<string, Outcome>();
   const trial: Trial = (other, standing = true) => {
-    const key = JSON.stringify([other.parameters, other.base, standing]);
+    const key = JSON.stringify([other.parameters, other.base, other.tooling.cutter, standing]);
     const known = tried.get(key);
     if (known !== undefined) return known;
     if (tried.size >= MOST_TRIALS) return NOTHING;

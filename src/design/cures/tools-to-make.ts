@@ -7,8 +7,10 @@ import { usualBase } from '../usual.ts';
 
 const mm = (value: number): string => `${Number(value.toFixed(3))} mm`;
 
-/** Where nothing of the maker's list fits: the list with a piece made to measure that does. */
-export function toolToMake(design: Design, { fits }: Finding): FigureToSet | undefined {
+/** Where nothing of the maker's list fits: the list with a piece made to measure that does; for a bit that is too short, one that is long enough. */
+export function toolToMake(design: Design, finding: Finding): FigureToSet | undefined {
+  const { fits } = finding;
+  if (finding.code === 'routing.cutter-too-short') return longerCutter(design, finding);
   if (fits === undefined) return undefined;
   const { base = {} } = design;
   const say = (value: number): string => formatLength(value, lengthStyleOf(design));
@@ -25,6 +27,19 @@ export function toolToMake(design: Design, { fits }: Finding): FigureToSet | und
     path: 'base.looseTenons',
     value: [...(base.looseTenons ?? usualBase().looseTenons ?? []), own],
     words: `Loose tenons made to measure: ${[fits.thickness, fits.width, fits.length].map(say).join(' × ')}`,
+  };
+}
+
+/** A bit that cuts as far as the plan of depths asks for at least, to the next round figure. */
+function longerCutter(design: Design, { limit }: Finding): FigureToSet | undefined {
+  if (limit === undefined) return undefined;
+  const step = design.units.length === 'mm' ? 1 : 25.4 / 16;
+  const long = step * Math.ceil(limit.value / step - 1e-9);
+  const shown = formatLength(long, lengthStyleOf(design));
+  return {
+    path: 'tooling.cutter.cuttingLength',
+    value: mm(long),
+    words: `Length that the bit cuts: ${shown}`,
   };
 }
 

@@ -105,6 +105,6 @@ function headerItems(
 
 /** How the other hand is made, of which this pattern is the turned-over picture. */
 function otherHandWords({ hand, quantity }: NonNullable<PatternFacts['other']>, isMirrored: boolean): string {
-  const print = isMirrored ? 'print without --mirrored' : 'print with --mirrored';
-  return `And ${quantity} of the other hand, ${hand}: ${print}, or turn this pattern over and trace it.`;
+  const print = isMirrored ? 'print the pattern as drawn' : 'print the pattern mirrored';
+  return `And ${quantity} of the other hand, ${hand}: ${print}, or turn this one over and trace it.`;
 }

@@ -1,28 +1,37 @@
 import { effect, signal } from '@preact/signals';
 import type { FigureToSet } from '../../core/index.ts';
+import type { Design } from '../../design/index.ts';
 import { answerOf, foresee, problems, progress } from '../engine/engine.ts';
+import { curesApart, stopCures } from '../engine/patient/cures-apart.ts';
 import { patientDo } from '../engine/patient/patient-do.ts';
 import { change, design } from './current.ts';
 import type { Edit } from './history/edit.ts';
 
-/** Figures that cure what is wrong, by `keyOfFinding` or, of problems, by their message; sought once the design is at rest. */
+/** Figures that cure what is wrong, by `keyOfFinding` or, of problems, by their message; sought once the design is at rest, and against cautions once all of it is reckoned. */
 export const cures = signal<Readonly<Record<string, FigureToSet>>>({});
+
+/** The design that cures were sought for last. */
+let sought: unknown;
 
 effect(() => {
   const inHand = design.value;
   const isAtRest = progress.value !== 'reckoning';
   const findings = (answerOf('findings').value ?? []) as readonly { readonly severity: string }[];
   const isWrong = problems.value.length > 0 || findings.some(({ severity }) => severity === 'stop');
-  if (inHand === undefined || !isAtRest || !isWrong) return;
-  void seek(inHand);
+  if (inHand !== sought) stopCures();
+  if (inHand === undefined || !isAtRest) return;
+  if (isWrong) void seek(inHand, (from) => patientDo('cures', from));
+  else if (progress.value === 'whole' && findings.some(({ severity }) => severity === 'caution'))
+    void seek(inHand, curesApart);
 });
 
-let sought: unknown;
-
-async function seek(inHand: NonNullable<typeof design.value>): Promise<void> {
+async function seek(
+  inHand: Design,
+  find: (from: Design) => Promise<Readonly<Record<string, FigureToSet>>>,
+): Promise<void> {
   if (sought === inHand) return;
   sought = inHand;
-  const found = await patientDo('cures', inHand).catch(() => ({}));
+  const found = await find(inHand).catch(() => ({}));
   if (design.peek() === inHand) cures.value = found;
 }
 
@@ -38,5 +47,7 @@ export function foreseeCure(cure: FigureToSet): void {
 
 function editsOf({ path, value }: FigureToSet): readonly Edit[] {
   const [section, ...names] = path.split('.');
-  return [{ path: [section!, names.join('.')], to: value }];
+  // Names of parameters may hold points; those of tools lead downwards.
+  const within = section === 'tooling' ? names : [names.join('.')];
+  return [{ path: [section!, ...within], to: value }];
 }

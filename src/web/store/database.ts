@@ -22,6 +22,8 @@ export interface StoredDesign {
 export interface Thumbnail {
   readonly box: string;
   readonly data: string;
+  /** How many findings stopped the design when it was drawn. */
+  readonly stops?: number;
 }
 
 /** A file that could not be taken in, kept as it came. */

@@ -15,7 +15,7 @@ import { wood } from './en/wood.ts';
 /** Everything that the app says in its own name, in English. What the engine says (findings, problems, labels) comes from the engine. */
 export const words = {
   app: 'Legwright',
-  skip: 'To the drawing',
+  skip: (screen: string) => `To the screen: ${screen}`,
   screens: {
     shape: 'Shape',
     joints: 'Joints',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type JointWork, joinBase, type PlacedPart } from '../../../src/base/index.ts';
-import { add3, dot3, length3, scale3, subtract3, type Vec3 } from '../../../src/geometry/index.ts';
+import { add3, dot3, length3, scale3, subtract3, type Vec, type Vec3 } from '../../../src/geometry/index.ts';
 import { BASE_FORMS } from '../../forms/forms.ts';
 import { standingOf } from '../../forms/standing-bases.ts';
 
@@ -18,6 +18,26 @@ function cornersOf({ face, back, silhouette, drawn }: PlacedPart): readonly Vec3
   return [...at(0, face), ...at(-drawn.thickness, back), ...box];
 }
 
+type Line = readonly [Vec, Vec];
+
+/** Lines of the face side's straight edges, and of the long sides of the wood that the part is cut from. */
+function linesOf({ face, silhouette }: PlacedPart): readonly Line[] {
+  const blank = silhouette.flatMap(({ outer }) => outer.edges.map(({ from }) => from));
+  const xs = blank.map(({ x }) => x);
+  const sides = [Math.min(...xs), Math.max(...xs)].map(
+    (x): Line => [
+      { x, y: 0 },
+      { x, y: 1 },
+    ],
+  );
+  return [...face.flatMap(({ outer }) => outer.edges.map(({ from, to }): Line => [from, to])), ...sides];
+}
+
+function offLine([from, to]: Line, at: Vec): number {
+  const [x, y] = [to.x - from.x, to.y - from.y];
+  return Math.abs((at.x - from.x) * y - (at.y - from.y) * x) / Math.hypot(x, y);
+}
+
 describe.each(BASE_FORMS.map(({ name }) => name))('%s', (form) => {
   const base = standingOf(form);
   const joined = joinBase(base, { cutter: 12, lengths: { unit: 'mm', decimals: 2 } });
@@ -28,13 +48,21 @@ describe.each(BASE_FORMS.map(({ name }) => name))('%s', (form) => {
       const part = base.parts.find((each) => each.id === id)!;
       const corners = cornersOf(part);
       for (const { own, measures } of work.filter((each): each is Marked => each.kind !== 'pocket')) {
-        for (const { from, to, value, away } of measures) {
+        for (const { from, along, to, value, away } of measures) {
           const seenAt = `${form}, ${id}: ${to} from the ${from}`;
           expect(length3(away), seenAt).toBeCloseTo(1, 9);
           if (to !== 'centre') continue;
           // A rule laid from the middle of the mouth back the way it is measured ends where the reference is.
           const begins = add3(own.origin, scale3(away, -value));
           if (from === 'face side') expect(begins.z, seenAt).toBeCloseTo(0, 6);
+          if (along === 'end') {
+            // Along an end that need not be square to it the rule begins on the line of the face edge itself.
+            expect(Math.min(...linesOf(part).map((line) => offLine(line, begins))), seenAt).toBeLessThan(
+              1e-6,
+            );
+            seen += 1;
+            continue;
+          }
           // A corner of the part or of its blank lies square to the rule's end: an edge that is there, or the end of one.
           const off = corners.map((corner) => Math.abs(dot3(subtract3(corner, begins), away)));
           expect(Math.min(...off), seenAt).toBeLessThan(1e-6);

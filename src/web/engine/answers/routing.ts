@@ -48,7 +48,7 @@ export interface RoutingInHand {
   readonly facts: readonly { readonly name: RoutingFact; readonly value: string }[];
 }
 
-export type RoutingFact = 'offset' | 'tightest' | 'largestCutter' | 'blade' | 'thickness';
+export type RoutingFact = 'offset' | 'outside' | 'tightest' | 'largestCutter' | 'blade' | 'thickness';
 
 /** Part, template, what the bit leaves and the way it is fed, for one hand of one part. */
 export function routing(
@@ -62,6 +62,9 @@ export function routing(
   const { part, routing: own } = hand;
   const said = (mm: number): string => formatLength(mm, computed.lengths);
   const { tightest, largestCutter, blade } = own;
+  // The name of the bit in hand is of the one it was taken from: its figures may be others by now.
+  const largestWords = ({ name, diameter }: NonNullable<typeof largestCutter>): string =>
+    diameter === own.tooling.cutter.diameter || name === undefined ? said(diameter) : name;
   const path = toolPathOf(own);
   return {
     part: part.name,
@@ -87,11 +90,11 @@ export function routing(
     depth: own.depth,
     facts: [
       { name: 'thickness', value: said(part.thickness) },
-      { name: 'offset', value: said(own.offset) },
+      { name: own.offset < 0 ? 'outside' : 'offset', value: said(Math.abs(own.offset)) },
       ...(tightest === undefined ? [] : [{ name: 'tightest' as const, value: `R ${said(tightest.radius)}` }]),
       ...(largestCutter === undefined
         ? []
-        : [{ name: 'largestCutter' as const, value: largestCutter.name ?? said(largestCutter.diameter) }]),
+        : [{ name: 'largestCutter' as const, value: largestWords(largestCutter) }]),
       ...(blade === undefined
         ? []
         : [{ name: 'blade' as const, value: blade.blade.name ?? said(blade.blade.width) }]),

@@ -1,4 +1,4 @@
-import { isGridPinned } from '../../../design/index.ts';
+import { isGridPinned, type PatternRequest } from '../../../design/index.ts';
 import { type Pattern, type ScreenScene, sceneForScreen } from '../../../drawing/index.ts';
 import type { Similarity } from '../../../geometry/index.ts';
 import { type SheetPlan, sheetsAsTaped, type TapedSheet, type TapedSheets } from '../../../print/index.ts';
@@ -7,6 +7,14 @@ import type { Answering } from './answering.ts';
 export interface PatternOptions {
   /** By its name; the first when absent. */
   readonly pattern?: string;
+}
+
+/** A pattern among the others, as the design asks for it. */
+export interface ListedPattern extends PatternRequest {
+  readonly name: string;
+  readonly title: string;
+  /** How many. */
+  readonly sheets: number;
 }
 
 /** A pattern with the sheets that it is printed on. */
@@ -25,11 +33,11 @@ export interface SheetsInHand {
 }
 
 /** Which patterns there are, and how many sheets each takes. */
-export function patternList({ computed }: Answering, _: undefined) {
+export function patternList({ computed }: Answering, _: undefined): readonly ListedPattern[] | undefined {
   return computed?.patterns.map(({ request, pattern, plan }) => ({
     name: pattern.name,
     title: pattern.title,
-    part: request.part,
+    ...request,
     sheets: plan.sheets.length,
   }));
 }

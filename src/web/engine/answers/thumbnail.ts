@@ -6,7 +6,9 @@ import { type Answering, madeOf } from './answering.ts';
 /** A small picture for the list of designs: the base as one sees it in the room, or the outlines of its parts. */
 export function thumbnail({ computed }: Answering, _: undefined): Thumbnail | undefined {
   if (computed === undefined) return undefined;
-  return madeOf(computed.base ?? computed.parts, 'thumbnail', () =>
-    thumbnailOf(smallPicture(computed, 'room')),
-  );
+  const stops = computed.findings.filter(({ severity }) => severity === 'stop').length;
+  return madeOf(computed.base ?? computed.parts, `thumbnail ${stops}`, () => ({
+    ...thumbnailOf(smallPicture(computed, 'room')),
+    stops,
+  }));
 }

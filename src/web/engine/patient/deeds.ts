@@ -1,4 +1,4 @@
-import type { FigureToSet, Result } from '../../../core/index.ts';
+import type { FigureToSet, Finding, Result } from '../../../core/index.ts';
 import {
   computeWithCures,
   type Design,
@@ -12,6 +12,7 @@ import { keyOfFinding } from '../../state/key-of-finding.ts';
 import { known } from '../known.ts';
 import { layBoards } from './lay-boards.ts';
 import { rest } from './rest.ts';
+import { solidsHere } from './solids-here.ts';
 import { studyCell, studyChoices, studyWall } from './study.ts';
 
 interface Asked {
@@ -43,15 +44,37 @@ function cures(design: Design): Readonly<Record<string, FigureToSet>> {
       computed.problems.flatMap(({ message, set }) => (set === undefined ? [] : [[message, set] as const])),
     );
   }
+  return figuresIn(computed.value.findings);
+}
+
+function figuresIn(findings: readonly Finding[]): Readonly<Record<string, FigureToSet>> {
   return Object.fromEntries(
-    computed.value.findings.flatMap((finding) =>
+    findings.flatMap((finding) =>
       finding.set === undefined ? [] : [[keyOfFinding(finding), finding.set] as const],
     ),
   );
 }
 
+/** The same against cautions, knees and standing among them: dozens of bases are weighed for it. */
+async function cautionCures(design: Design): Promise<Readonly<Record<string, FigureToSet>>> {
+  const solids = await solidsHere();
+  const options = { memo: known, solids, cautions: true, wanted: { patterns: [] } } as const;
+  const computed = computeWithCures(design, options);
+  return computed.ok ? figuresIn(computed.value.findings) : {};
+}
+
 /** What takes long and is not waited for. */
-export const PATIENT = { layBoards, drivers, solve, cures, rest, studyChoices, studyWall, studyCell };
+export const PATIENT = {
+  cautionCures,
+  layBoards,
+  drivers,
+  solve,
+  cures,
+  rest,
+  studyChoices,
+  studyWall,
+  studyCell,
+};
 
 export type PatientDeed = keyof typeof PATIENT;
 export type PatientInput<D extends PatientDeed> = Parameters<(typeof PATIENT)[D]>[0];

@@ -1,20 +1,17 @@
-import wasmUrl from 'manifold-3d/manifold.wasm?url';
-import { loadSolids, type Solids } from '../../../base/index.ts';
 import { compute, type Design, lookAtDesign } from '../../../design/index.ts';
 import { answerTo } from '../answers/answer-to.ts';
 import { known } from '../known.ts';
 import type { AskedQuestion, ToldAnswer } from '../protocol.ts';
+import { solidsHere } from './solids-here.ts';
 
 interface Asked {
   readonly design: Design;
   readonly questions: readonly AskedQuestion[];
 }
 
-let solids: Solids | undefined;
-
 /** Answers what hangs on weights and on how the base stands, by far the longest to reckon; nothing of a design that cannot be used. */
 export async function rest({ design, questions }: Asked): Promise<readonly ToldAnswer[]> {
-  solids ??= await loadSolids(wasmUrl);
+  const solids = await solidsHere();
   const hasBook = questions.some(({ question }) => question === 'book');
   const wanted = hasBook ? {} : { patterns: [] };
   const computed = compute(design, { memo: known, solids, wanted });

@@ -1,6 +1,9 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { ScreenScene } from '../../../drawing/index.ts';
 import { SceneLines } from '../../drawing/scene-lines.tsx';
+import { SceneView } from '../../drawing/scene-view.tsx';
 import type { ScreenBlock } from '../../engine/answers/book.ts';
+import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
 
 /** px on the screen per mm of the page. */
@@ -73,21 +76,53 @@ function BookTable({ columns, rows }: Extract<ScreenBlock, { kind: 'table' }>) {
   );
 }
 
+/** A drawing as the page has it: a small picture of paper, shown in the whole window at a click. */
 function BookDrawing({ scene, caption }: { readonly scene: ScreenScene; readonly caption?: string }) {
   const { x, y, width, height } = scene.box;
+  const [isLarge, setLarge] = useState(false);
+  const name = caption ?? words.book.figure;
   return (
     <figure>
-      <div class="scene drawn-page">
-        <svg
-          role="img"
-          aria-label={caption ?? words.book.figure}
-          viewBox={`${x - 1} ${y - 1} ${width + 2} ${height + 2}`}
-          style={{ maxWidth: `${(width + 2) * PX_PER_MM}px` }}
-        >
-          <SceneLines scene={scene} />
-        </svg>
-      </div>
+      <button
+        type="button"
+        class="enlarge"
+        title={words.book.enlarge}
+        aria-label={words.book.enlargeWhat(name)}
+        onClick={() => setLarge(true)}
+      >
+        <div class="scene drawn-page">
+          <svg
+            role="img"
+            aria-label={name}
+            viewBox={`${x - 1} ${y - 1} ${width + 2} ${height + 2}`}
+            style={{ maxWidth: `${(width + 2) * PX_PER_MM}px` }}
+          >
+            <SceneLines scene={scene} />
+          </svg>
+        </div>
+      </button>
+      {isLarge ? <LargeDrawing scene={scene} name={name} onClose={() => setLarge(false)} /> : null}
       {caption === undefined ? null : <figcaption>{caption}</figcaption>}
     </figure>
+  );
+}
+
+interface LargeDrawingProps {
+  readonly scene: ScreenScene;
+  readonly name: string;
+  readonly onClose: () => void;
+}
+
+/** A drawing in the whole window, to be zoomed and moved; Escape closes it. */
+function LargeDrawing({ scene, name, onClose }: LargeDrawingProps) {
+  const own = useRef<HTMLDialogElement>(null);
+  useEffect(() => own.current?.showModal(), []);
+  return (
+    <dialog ref={own} class="large-drawing" aria-label={name} onClose={onClose}>
+      <SceneView scene={scene} label={name} />
+      <Button look="main" onClick={() => own.current?.close()}>
+        {words.book.close}
+      </Button>
+    </dialog>
   );
 }

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { currentId } from '../../state/current.ts';
 import { saveDesign } from '../../state/design-files.ts';
-import { asItIs, copyDesign, renameDesign, setDeleted, takeInHand } from '../../state/designs.ts';
+import { asItIs, copyDesign, renameDesign, setDeleted, takeInHand, today } from '../../state/designs.ts';
 import { show } from '../../state/screen.ts';
 import type { StoredDesign } from '../../store/database.ts';
 import { Button } from '../../ui/button.tsx';
@@ -9,10 +9,17 @@ import { words } from '../../words/en.ts';
 
 const said = words.designs;
 
+interface DesignCardProps {
+  readonly stored: StoredDesign;
+  /** Another was changed on the same day: the time tells them apart. */
+  readonly hasTwin: boolean;
+}
+
 /** One design of the list: its picture and name take it up; beside them what else can be done with it. */
-export function DesignCard({ stored }: { readonly stored: StoredDesign }) {
+export function DesignCard({ stored, hasTwin }: DesignCardProps) {
   const [isNaming, setNaming] = useState(false);
   const { id, name, thumbnail, changed } = stored;
+  const stops = thumbnail?.stops ?? 0;
   const open = async (): Promise<void> => {
     if (await takeInHand(id)) show('shape');
   };
@@ -23,7 +30,8 @@ export function DesignCard({ stored }: { readonly stored: StoredDesign }) {
           <path d={thumbnail?.data ?? ''} />
         </svg>
         {isNaming ? null : <strong>{name}</strong>}
-        <small>{currentId.value === id ? said.inHand : said.changed(changed.slice(0, 10))}</small>
+        <small>{currentId.value === id ? said.inHand : said.changed(whenOf(changed, hasTwin))}</small>
+        {stops === 0 ? null : <small class="problem">{said.stops(stops)}</small>}
       </button>
       {isNaming ? <NameField stored={stored} onDone={() => setNaming(false)} /> : null}
       <div class="actions">
@@ -46,6 +54,13 @@ export function DesignCard({ stored }: { readonly stored: StoredDesign }) {
       </div>
     </li>
   );
+}
+
+/** The maker's own calendar day, and hour. */
+function whenOf(iso: string, withTime: boolean): string {
+  const at = new Date(iso);
+  const two = (n: number) => String(n).padStart(2, '0');
+  return withTime ? `${today(at)}, ${two(at.getHours())}:${two(at.getMinutes())}` : today(at);
 }
 
 function NameField({ stored, onDone }: { readonly stored: StoredDesign; readonly onDone: () => void }) {

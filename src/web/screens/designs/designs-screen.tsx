@@ -1,4 +1,6 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { designs, notOpened } from '../../state/designs.ts';
+import { linkRefused } from '../../state/links.ts';
 import { words } from '../../words/en.ts';
 import { DeletedDesign } from './deleted-design.tsx';
 import { DesignCard } from './design-card.tsx';
@@ -23,12 +25,19 @@ export function DesignsScreen() {
           {notOpened.value}
         </p>
       )}
+      {linkRefused.value === undefined ? null : <RefusedLink why={linkRefused.value} />}
       <section aria-labelledby="kept">
         <h2 id="kept">{said.kept}</h2>
         {kept.length === 0 ? <p class="hint">{said.empty}</p> : null}
         <ul class="cards">
           {kept.map((stored) => (
-            <DesignCard key={stored.id} stored={stored} />
+            <DesignCard
+              key={stored.id}
+              stored={stored}
+              hasTwin={kept.some(
+                ({ id, changed }) => id !== stored.id && changed.slice(0, 10) === stored.changed.slice(0, 10),
+              )}
+            />
           ))}
         </ul>
         {lastDeleted.length === 0 ? null : (
@@ -43,6 +52,19 @@ export function DesignsScreen() {
       <FilesPanel />
       <LinkPanel />
       <PagePanel />
+    </div>
+  );
+}
+
+/** Whether it came by the address or was pasted below: said at the head of the page, which comes into view. */
+function RefusedLink({ why }: { readonly why: string }) {
+  const own = useRef<HTMLDivElement>(null);
+  useEffect(() => own.current?.scrollIntoView({ block: 'nearest' }), [why]);
+  return (
+    <div ref={own} class="refused" role="alert">
+      <h2>{words.link.refused}</h2>
+      <p>{why}</p>
+      <p>{words.link.refusedHelp}</p>
     </div>
   );
 }

@@ -1,7 +1,7 @@
 import { LISTED_FORMS } from 'virtual:listed-forms';
 import { useState } from 'preact/hooks';
 import type { ListedForm } from '../../forms/listed-forms.ts';
-import { beginFrom } from '../../state/designs.ts';
+import { beginFrom, designs } from '../../state/designs.ts';
 import { show } from '../../state/screen.ts';
 import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
@@ -12,7 +12,7 @@ const said = words.designs;
 export function FormList() {
   const [unit, setUnit] = useState<'mm' | 'in'>('mm');
   const begin = async ({ name, title }: ListedForm): Promise<void> => {
-    await beginFrom(name, title, unit);
+    await beginFrom(name, unusedName(title), unit);
     show('shape');
   };
   const group = (title: string, isBase: boolean) => (
@@ -54,4 +54,11 @@ function FormCard({ form, onBegin }: { readonly form: ListedForm; readonly onBeg
       </button>
     </li>
   );
+}
+
+/** The title of a form, numbered where designs are called so already. */
+function unusedName(title: string): string {
+  const taken = new Set(designs.value.map(({ name }) => name));
+  if (!taken.has(title)) return title;
+  for (let count = 2; ; count++) if (!taken.has(`${title} ${count}`)) return `${title} ${count}`;
 }

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { design } from '../../state/current.ts';
-import { linkRefused, linkTo, takeInLink } from '../../state/links.ts';
+import { linkTo, takeInLink } from '../../state/links.ts';
 import { show } from '../../state/screen.ts';
 import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
@@ -51,11 +51,6 @@ export function LinkPanel() {
       <Button onClick={() => void open()} disabled={text.trim() === ''}>
         {said.open}
       </Button>
-      {linkRefused.value === undefined ? null : (
-        <p class="problem" role="alert">
-          {linkRefused.value}
-        </p>
-      )}
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import type { ScreenScene } from '../../../drawing/index.ts';
 import { SceneView } from '../../drawing/scene-view.tsx';
 import type { ShownJoint } from '../../engine/answers/joints.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
@@ -65,7 +66,9 @@ function JointShown({ joint }: { readonly joint: ShownJoint }) {
     <section class="joint" aria-label={label}>
       {drawing?.kind !== 'drawing' ? null : (
         <div class="joint-drawing">
-          <SceneView key={name} scene={drawing.scene} label={said.drawing(label)} />
+          <div style={roomFor(drawing.scene)}>
+            <SceneView key={name} scene={drawing.scene} label={said.drawing(label)} />
+          </div>
         </div>
       )}
       <div class="joint-words">
@@ -79,4 +82,18 @@ function JointShown({ joint }: { readonly joint: ShownJoint }) {
       </div>
     </section>
   );
+}
+
+/** px that the smallest lettering is high at least, and what stands round the drawing. */
+const LEAST = 11;
+const ROUND = { width: 44, height: 88 };
+
+/** Room in which all of a drawing can be read: as wide as its column, and wider where its lettering asks for it. */
+function roomFor({ box, texts }: ScreenScene) {
+  const smallest = Math.min(...texts.map(({ size }) => size));
+  const zoom = Number.isFinite(smallest) ? LEAST / smallest : 1;
+  return {
+    minWidth: `${Math.ceil(box.width * zoom) + ROUND.width}px`,
+    height: `${Math.ceil(box.height * zoom) + ROUND.height}px`,
+  };
 }

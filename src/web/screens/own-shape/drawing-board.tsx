@@ -5,7 +5,6 @@ import {
   type Edge,
   edgesOfLoop,
   matrix3d,
-  project,
   projectTwice,
   type Snap,
   snapPoint,
@@ -15,23 +14,26 @@ import {
 import { type OnScreen, SceneView } from '../../drawing/scene-view.tsx';
 import { words } from '../../words/en.ts';
 import { addPoint, type Drawn, drawn } from './drawn.ts';
-import { markCorner, type Photograph, photograph, sheet } from './photograph.ts';
+import { markCorner, type Photograph, photograph } from './photograph.ts';
+import { BOARD, boxRound, pictureBox, planeBox } from './shown-box.ts';
 
 const said = words.ownShape;
 
 /** How near, px, a point snaps: what a finger covers a good part of. */
 const REACH = 10;
-/** Paper to draw on where there is no photograph, mm. */
-const BOARD = { width: 600, height: 900 };
 
 /** Where outlines are drawn: over a photograph, or on bare paper. Pictures are marked before they are drawn over. */
 export function DrawingBoard() {
   const photo = photograph.value;
   const [pointer, setPointer] = useState<Snap>();
   const isMarking = photo !== undefined && photo.made === undefined;
-  const scene: ScreenScene = { box: isMarking ? pictureBox(photo) : planeBox(photo), lines: [], texts: [] };
   const now = drawn.value;
   const edges = edgesOf(now);
+  const scene: ScreenScene = {
+    box: isMarking ? pictureBox(photo) : boxRound(planeBox(photo), [...edges.closed, ...edges.open]),
+    lines: [],
+    texts: [],
+  };
   const snapAt = (event: { clientX: number; clientY: number }, screen: OnScreen): Snap => {
     const { x, y } = screen.at({ x: event.clientX, y: event.clientY });
     if (isMarking) return { at: { x, y }, held: [] };
@@ -172,29 +174,4 @@ function Underlay({ photo, screen }: { readonly photo: Photograph; readonly scre
       style={{ transform: `matrix3d(${matrix3d(whole).join(',')})` }}
     />
   );
-}
-
-function pictureBox({ width, height }: Photograph): ScreenScene['box'] {
-  return { x: 0, y: 0, width, height };
-}
-
-/** What of the plane is looked at: three sheets across round the one that was marked, or bare paper. */
-function planeBox(photo: Photograph | undefined): ScreenScene['box'] {
-  if (photo?.made === undefined) return { x: 0, y: -BOARD.height, ...BOARD };
-  const { toPlane } = photo.made;
-  const { width, height } = sheet.value;
-  const corners = [
-    { x: 0, y: 0 },
-    { x: photo.width, y: 0 },
-    { x: photo.width, y: photo.height },
-    { x: 0, y: photo.height },
-  ].map((corner) => project(corner, toPlane));
-  const most = 4 * Math.max(width, height);
-  const xs = corners.flatMap((corner) => (corner === undefined ? [] : [corner.x]));
-  const ys = corners.flatMap((corner) => (corner === undefined ? [] : [corner.y]));
-  const left = Math.max(-most, Math.min(0, ...xs));
-  const right = Math.min(most, Math.max(width, ...xs));
-  const low = Math.max(-most, Math.min(0, ...ys));
-  const high = Math.min(most, Math.max(height, ...ys));
-  return { x: left, y: -high, width: right - left, height: high - low };
 }

@@ -15,6 +15,12 @@ import { isKept, keepDrawn } from './keep-drawn.ts';
 import { PhotoPanel } from './photo-panel.tsx';
 
 const said = words.ownShape;
+/** What came of the file taken last. */
+interface SvgSays {
+  readonly isRefused: boolean;
+  readonly words: readonly string[];
+}
+
 const TOOLS: readonly Tool[] = ['line', 'arc', 'batten'];
 
 /** An outline of the maker's own: drawn over a photograph or on bare paper, or read from a file, and made a form. */
@@ -23,7 +29,7 @@ export function OwnShapeScreen() {
   const [title, setTitle] = useState<string>(said.title);
   const [stock, setStock] = useState(unit === 'mm' ? '32 mm' : '1 1/4 in');
   const [problems, setProblems] = useState<readonly string[]>([]);
-  const [remarks, setRemarks] = useState<readonly string[]>([]);
+  const [svgSays, setSvgSays] = useState<SvgSays>();
   useEffect(() => {
     keepDrawn().catch(() => {
       isKept.value = false;
@@ -53,9 +59,14 @@ export function OwnShapeScreen() {
   const takeSvg = async (file: File | undefined): Promise<void> => {
     if (file === undefined) return;
     const read = await engineDo('strokesInSvg', { text: await file.text(), name: file.name });
-    setProblems(read.ok ? [] : read.problems.map(({ message }) => message));
-    setRemarks(read.ok ? read.value.remarks : []);
-    if (read.ok) lay(read.value.loops);
+    setProblems([]);
+    if (!read.ok) {
+      setSvgSays({ isRefused: true, words: read.problems.map(({ message }) => message) });
+      return;
+    }
+    const { loops, remarks } = read.value;
+    setSvgSays({ isRefused: false, words: [said.svgLaid(file.name, loops.length), ...remarks] });
+    lay(loops);
   };
   return (
     <div class="own-shape-screen">
@@ -74,14 +85,25 @@ export function OwnShapeScreen() {
             <input
               type="file"
               accept=".svg,image/svg+xml"
-              onChange={(event) => void takeSvg(event.currentTarget.files?.[0])}
+              onChange={(event) => {
+                const { currentTarget } = event;
+                // The same file may be mended and taken once more.
+                void takeSvg(currentTarget.files?.[0]).finally(() => {
+                  currentTarget.value = '';
+                });
+              }}
             />
           </label>
-          {remarks.map((remark) => (
-            <p key={remark} class="hint">
-              {remark}
-            </p>
-          ))}
+          {svgSays === undefined ? null : (
+            <div role={svgSays.isRefused ? 'alert' : 'status'}>
+              {svgSays.words.map((each) => (
+                <p key={each} class={svgSays.isRefused ? 'problem' : 'hint'}>
+                  {each}
+                </p>
+              ))}
+              {svgSays.isRefused ? <p class="hint">{said.svgStays}</p> : null}
+            </div>
+          )}
         </section>
         <section aria-labelledby="draw">
           <h2 id="draw">{said.draw}</h2>

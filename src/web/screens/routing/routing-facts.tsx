@@ -14,8 +14,8 @@ export function RoutingFacts({ routing, onPlace }: RoutingFactsProps) {
   const { differences, depth, facts } = routing;
   return (
     <>
-      <section aria-label={said.layer.residue}>
-        <h2>{said.layer.residue}</h2>
+      <section aria-label={said.differences}>
+        <h2>{said.differences}</h2>
         {differences.length === 0 ? (
           <p class="hint">{said.whole}</p>
         ) : (

@@ -1,6 +1,7 @@
+import { formatLength } from '../../../measure/index.ts';
 import { type ToolPlace, toolAt, toolMoved } from '../../../routing/index.ts';
 import type { RoutingInHand } from '../../engine/answers/routing.ts';
-import { smallLength } from '../../state/lengths.ts';
+import { lengthStyle, smallLength } from '../../state/lengths.ts';
 import { words } from '../../words/en.ts';
 
 interface ToolReadingProps {
@@ -17,6 +18,7 @@ const STEP = 1;
 /** What the tool does where it stands, and a slider that moves it along its path. */
 export function ToolReading({ routing, place, onPlace }: ToolReadingProps) {
   const said = words.routing;
+  const length = (mm: number): string => formatLength(mm, lengthStyle());
   const loop = place?.loop ?? 0;
   const round = routing.rounds[loop] ?? 0;
   const moveTo = (along: number): void => {
@@ -45,6 +47,7 @@ export function ToolReading({ routing, place, onPlace }: ToolReadingProps) {
             max={round}
             step={STEP}
             value={place?.along ?? 0}
+            aria-valuetext={said.alongBy(place?.edge, length(place?.along ?? 0), length(round))}
             onInput={(event) => moveTo(event.currentTarget.valueAsNumber)}
           />
         </label>

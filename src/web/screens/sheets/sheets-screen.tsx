@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
+import type { PatternRequest } from '../../../design/index.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { design } from '../../state/current.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { words } from '../../words/en.ts';
 import { CalibrationPanel } from './calibration-panel.tsx';
+import { HandChoice } from './hand-choice.tsx';
 import { LayPanel } from './lay-panel.tsx';
 import { PaperFields } from './paper-fields.tsx';
 import { PrintPanel } from './print-panel.tsx';
@@ -12,9 +14,13 @@ import { TapedView } from './taped-view.tsx';
 /** A pattern on its sheets as they will be taped; turned and shifted by hand where the maker likes; made into a PDF. */
 export function SheetsScreen() {
   const patterns = useAnswer('patternList') ?? [];
-  const [chosen, setChosen] = useState<string>();
+  const [wanted, setWanted] = useState<PatternRequest>();
   const [sheet, setSheet] = useState<string>();
-  const name = patterns.some((each) => each.name === chosen) ? chosen : patterns[0]?.name;
+  const listed =
+    patterns.find((each) => isSame(each, wanted)) ??
+    patterns.find(({ part, view }) => part === wanted?.part && view === wanted.view) ??
+    patterns[0];
+  const name = listed?.name;
   const options = name === undefined ? {} : { pattern: name };
   const sheets = useAnswer('sheets', options);
   const scene = useAnswer('patternScene', options);
@@ -33,10 +39,20 @@ export function SheetsScreen() {
           options={patterns.map((each) => [each.name, `${each.title} (${each.sheets})`])}
           chosen={name ?? ''}
           onChoose={(pattern) => {
-            setChosen(pattern);
+            setWanted(patterns.find((each) => each.name === pattern));
             setSheet(undefined);
           }}
         />
+        {listed === undefined ? null : (
+          <HandChoice
+            design={inHand}
+            pattern={listed}
+            onChosen={(mirrored) => {
+              setWanted({ part: listed.part, view: listed.view, mirrored });
+              setSheet(undefined);
+            }}
+          />
+        )}
         <p class="count">{said.count(sheets.sheets.length, sheets.plan.rows, sheets.plan.places)}</p>
         <p class="hint">{said.all(patterns.reduce((sum, each) => sum + each.sheets, 0))}</p>
         <PrintPanel design={inHand} sheets={sheets} picked={picked} />
@@ -46,4 +62,8 @@ export function SheetsScreen() {
       </aside>
     </div>
   );
+}
+
+function isSame(a: PatternRequest, b: PatternRequest | undefined): boolean {
+  return a.part === b?.part && a.view === b.view && a.mirrored === b.mirrored;
 }

@@ -82,8 +82,8 @@ export function TapedView({ sheets, scene, design, picked, onPick }: TapedViewPr
           {sheets.sheets.map(({ name, cell, page }) => (
             <g key={name} class={picked === name ? 'sheet-cell picked' : 'sheet-cell'}>
               <rect {...rectOf(boxForScreen(cell))} />
-              <text x={cell.minX + 8 / zoom} y={-cell.minY - 8 / zoom} font-size={13 / zoom}>
-                {said.sheet(name, page)}
+              <text x={cell.minX + 6 / zoom} y={-cell.minY - 6 / zoom} font-size={13 / zoom}>
+                {labelWithin((cell.maxX - cell.minX) * zoom - 12, [said.sheet(name, page), `${page}`])}
               </text>
             </g>
           ))}
@@ -121,6 +121,14 @@ export function TapedView({ sheets, scene, design, picked, onPick }: TapedViewPr
       )}
     </SceneView>
   );
+}
+
+/** px that a letter of a label is wide on the average. */
+const LETTER = 6.2;
+
+/** The fullest of some labels that a sheet has room for, px; none on a sheet too small for any. */
+function labelWithin(room: number, labels: readonly string[]): string {
+  return labels.find((label) => label.length * LETTER <= room) ?? '';
 }
 
 const ARROWS: Readonly<Record<string, { readonly x: number; readonly y: number }>> = {

@@ -86,7 +86,12 @@ export function StudyScreen() {
         </p>
       )}
       {wall === undefined ? null : (
-        <ul class="study-wall" style={{ gridTemplateColumns: `repeat(${columns}, minmax(7rem, 1fr))` }}>
+        <ul
+          class="study-wall"
+          style={{
+            gridTemplateColumns: `repeat(${down === undefined ? 'auto-fill' : columns}, minmax(7rem, 1fr))`,
+          }}
+        >
           {wall.cells.map(({ at, parameters }) => (
             <StudyTile
               key={JSON.stringify(parameters)}

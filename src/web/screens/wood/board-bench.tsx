@@ -84,7 +84,9 @@ export function BoardBench({ board, things, figures, boards }: BoardBenchProps) 
         <strong>{said.board(board.name)}</strong>{' '}
         {said.yields(percent(board.yield), board.boardFeet.toFixed(2), board.cubicMetres.toFixed(4))}
         {board.price === undefined ? '' : ` · ${board.price}`}
-        {board.offcuts.length === 0 ? '' : ` · ${said.offcuts(board.offcuts.join(', '))}`}
+        {board.offcuts.length === 0 || things.length === 0
+          ? ''
+          : ` · ${said.offcuts(board.offcuts.join(', '))}`}
         {files.length < 2 ? null : (
           <Choice
             label={said.photograph.under}

@@ -1,10 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Design } from '../../../design/index.ts';
+import { boundsOfRegions, transformRegion, turnBy } from '../../../geometry/index.ts';
+import { formatLength } from '../../../measure/index.ts';
+import type { ToLay } from '../../../wood/index.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { useFigures } from '../../figure/use-figures.ts';
 import { layingPhotographs } from '../../photographs/board-pictures.ts';
 import { change } from '../../state/current.ts';
+import { lengthStyle } from '../../state/lengths.ts';
 import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
 import { BoardBench } from './board-bench.tsx';
@@ -111,6 +115,13 @@ interface SaysProps {
   readonly at: number;
 }
 
+/** A board that would do for it: as long and as wide as its blank, along its grain. */
+function boardWords({ blank, grain = 0 }: ToLay): string {
+  const { minX, minY, maxX, maxY } = boundsOfRegions([transformRegion(blank, turnBy(-grain))]);
+  const said = (mm: number): string => formatLength(mm, lengthStyle());
+  return words.wood.wouldDo(said(maxX - minX), said(maxY - minY));
+}
+
 /** What has no place, and what is wrong with those that there are. */
 function Says({ boards, shown, at }: SaysProps) {
   if (boards.unlaid.length + boards.faults.length === 0) return null;
@@ -127,7 +138,7 @@ function Says({ boards, shown, at }: SaysProps) {
         const on = shown !== undefined && may.includes(shown) ? shown : may[0];
         return (
           <p key={id} class="problem">
-            {on === undefined ? said.noBoard(part, names) : said.unlaid(part, names)}{' '}
+            {on === undefined ? said.noBoard(part, names) : said.unlaid(part, names)} {boardWords(first)}{' '}
             {on === undefined ? null : (
               <Button
                 look="quiet"

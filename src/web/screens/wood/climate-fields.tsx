@@ -1,4 +1,4 @@
-import { type Design, usualRoom } from '../../../design/index.ts';
+import { type Design, USUAL_MADE, usualRoom } from '../../../design/index.ts';
 import { words } from '../../words/en.ts';
 import { WoodField } from './wood-field.tsx';
 
@@ -9,34 +9,36 @@ export function ClimateFields({ design }: { readonly design: Design }) {
   const { room, shop } = design.wood?.climate ?? {};
   const { dry, damp } = room ?? usualRoom();
   // Where nothing is said yet the first figure that is typed stands beside usual ones.
-  const humidity = (season: 'dry' | 'damp') =>
+  const inRoom = (season: 'dry' | 'damp', what: 'humidity' | 'temperature') =>
     room === undefined
       ? {
           path: ['climate', 'room'],
-          write: (text: string) => ({ dry, damp, [season]: { ...{ dry, damp }[season], humidity: text } }),
+          write: (text: string) => ({ dry, damp, [season]: { ...{ dry, damp }[season], [what]: text } }),
         }
-      : { path: ['climate', 'room', season, 'humidity'] };
+      : { path: ['climate', 'room', season, what] };
   return (
     <section aria-label={said.climate}>
       <h2>{said.climate}</h2>
-      <WoodField label={said.dry} of="percent" value={dry.humidity} {...humidity('dry')} />
-      <WoodField label={said.damp} of="percent" value={damp.humidity} {...humidity('damp')} />
+      <WoodField label={said.dry} of="percent" value={dry.humidity} {...inRoom('dry', 'humidity')} />
       <WoodField
-        label={said.temperature}
+        label={said.dryTemperature}
         of="temperature"
-        path={['climate', 'room']}
+        value={dry.temperature}
+        {...inRoom('dry', 'temperature')}
+      />
+      <WoodField label={said.damp} of="percent" value={damp.humidity} {...inRoom('damp', 'humidity')} />
+      <WoodField
+        label={said.dampTemperature}
+        of="temperature"
         value={damp.temperature}
-        write={(text) => ({
-          dry: { ...dry, temperature: text },
-          damp: { ...damp, temperature: text },
-        })}
+        {...inRoom('damp', 'temperature')}
       />
       <WoodField
         label={said.shop}
         of="percent"
         optional
         path={['climate', 'shop']}
-        value={shop !== undefined && 'moisture' in shop ? shop.moisture : undefined}
+        value={shop === undefined ? USUAL_MADE : 'moisture' in shop ? shop.moisture : undefined}
         write={(text) => ({ moisture: text })}
       />
     </section>

@@ -70,6 +70,7 @@ export function MarkingBoard({ design, boardAt, at }: MarkingBoardProps) {
             {(zoom, screen) => (
               <Pins
                 points={photograph.points}
+                width={size.width}
                 zoom={zoom}
                 screen={screen}
                 onPut={(pixel, k) => set(pixel, k, 'pixel')}
@@ -128,13 +129,15 @@ const problemAt = (path: readonly (string | number)[]): string | undefined =>
 
 interface PinsProps {
   readonly points: readonly KnownPoint[];
+  /** Of the picture, px. */
+  readonly width: number;
   readonly zoom: number;
   readonly screen: OnScreen;
   /** A point is put onto another place of the picture, px. */
   readonly onPut: (pixel: readonly [number, number], at: number) => void;
 }
 
-function Pins({ points, zoom, screen, onPut }: PinsProps) {
+function Pins({ points, width, zoom, screen, onPut }: PinsProps) {
   const [held, setHeld] = useState<{ readonly at: number; readonly pixel: readonly [number, number] }>();
   // Whether it was moved is known before it is drawn so: a quick hand lets go within one frame.
   const grabbed = useRef<{ readonly x: number; readonly y: number; isMoved: boolean }>(undefined);
@@ -195,7 +198,12 @@ function Pins({ points, zoom, screen, onPut }: PinsProps) {
             <circle class="pin-reach" r={REACH / zoom} />
             <circle class="pin-ring" r={RADIUS / zoom} />
             <path class="pin-cross" d={`M${-3 / zoom} 0H${3 / zoom}M0 ${-3 / zoom}V${3 / zoom}`} />
-            <text x={13 / zoom} y={-11 / zoom} font-size={14 / zoom}>
+            <text
+              x={(x > width / 2 ? -13 : 13) / zoom}
+              y={-11 / zoom}
+              font-size={14 / zoom}
+              text-anchor={x > width / 2 ? 'end' : 'start'}
+            >
               {said.pinName(k + 1, String(point.on[0]), String(point.on[1]))}
             </text>
           </g>

@@ -7,4 +7,7 @@ export const book = {
   partsAlone:
     'A shop book is of a whole base. This form draws single parts: their patterns are on the sheets.',
   figure: 'Drawing',
+  enlarge: 'Show it in the whole window',
+  enlargeWhat: (name: string) => `${name}: show it in the whole window`,
+  close: 'Close',
 } as const;

@@ -9,7 +9,9 @@ export const designs = {
   empty: 'Nothing yet. Begin with a form below: everything you make is kept here as you make it.',
   open: (name: string) => `Take up ${name}`,
   inHand: 'in hand',
-  changed: (day: string) => `changed ${day}`,
+  changed: (when: string) => `changed ${when}`,
+  stops: (count: number) =>
+    count === 1 ? '1 stop: it cannot be made as it is' : `${count} stops: it cannot be made as it is`,
   rename: 'Rename',
   renamed: (name: string) => `Renamed to ${name}`,
   name: 'Name of the design',

@@ -21,6 +21,9 @@ export const ownShape = {
   begin: 'Click where the outline begins',
   svg: 'From a file',
   svgHelp: 'The largest closed outline of an SVG file, with its openings.',
+  svgLaid: (file: string, loops: number) =>
+    loops === 1 ? `${file}: an outline is laid.` : `${file}: an outline with openings is laid.`,
+  svgStays: 'What was drawn before stays as it is.',
   draw: 'Draw',
   stroke: 'Next stroke',
   tools: { line: 'Line', arc: 'Arc', batten: 'Batten' },

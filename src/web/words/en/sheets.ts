@@ -6,6 +6,14 @@ export const sheets = {
   count: (count: number, rows: number, places: number) =>
     `${count === 1 ? '1 sheet' : `${count} sheets`}, ${rows} × ${places}`,
   all: (count: number) => `All patterns: ${count === 1 ? '1 sheet' : `${count} sheets`}`,
+  handsLabel: 'Printed for',
+  hands: {
+    drawn: 'the hand as drawn',
+    mirrored: 'the other hand, mirrored',
+    both: 'both hands, a pattern each',
+  },
+  handsHelp:
+    'One pattern serves both hands when it is turned over; printed for each, each has its own marks.',
   lie: 'How the pattern lies',
   moveHelp:
     'Drag the pattern, or move it with the arrow keys while its field has the focus (1 mm; with Shift 10 mm).',

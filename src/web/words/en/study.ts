@@ -1,6 +1,6 @@
 /** The study of proportions. */
 export const study = {
-  help: 'The same design across the range of one or two figures. Click one to take it.',
+  help: 'The same design across the range of one or two figures. Click one to take it. What is counted below are stops and cautions of parts and joints; notes, comfort, weight and standing are reckoned once a design is taken, so that its findings may be more.',
   across: 'Across',
   down: 'Down',
   none: 'nothing',

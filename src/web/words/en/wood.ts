@@ -22,6 +22,8 @@ export const wood = {
   laid: 'Parts laid on boards',
   untouched: (names: string) => `Not touched: ${names}.`,
   unlaid: (part: string, pieces: string) => `${part} (${pieces}) has no place.`,
+  wouldDo: (length: string, width: string) =>
+    `A board with ${length} × ${width} free and sound would do, the grain along it.`,
   noBoard: (part: string, pieces: string) => `${part} (${pieces}): no board is thick enough and of its wood.`,
   board: (name: string) => (/^(board|sheet)\b/i.test(name) ? name : `Board ${name}`),
   yields: (percent: string, feet: string, metres: string) =>
@@ -151,7 +153,8 @@ export const wood = {
   climate: 'The air over the year',
   dry: 'Room at its driest, humidity',
   damp: 'Room at its dampest, humidity',
-  temperature: 'Temperature of the room',
+  dryTemperature: 'Temperature at its driest',
+  dampTemperature: 'Temperature at its dampest',
   shop: 'Moisture of the wood now',
   leaves: 'Leaves',
   leavesHelp: 'Resaw boards for the show faces of a part and open them like a book.',
