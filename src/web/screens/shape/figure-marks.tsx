@@ -8,6 +8,8 @@ interface FigureMarksProps {
   readonly figures: readonly ScreenFigure[];
   readonly edited: string | undefined;
   readonly onEdit: (name: string) => void;
+  /** One of them is pointed at or has the keys: it is likely to be typed. */
+  readonly onNear: () => void;
   /** px per unit of the scene. */
   readonly zoom: number;
   readonly screen: OnScreen;
@@ -17,7 +19,7 @@ interface FigureMarksProps {
 const FINGER = 44;
 
 /** The dimensions' figures where they stand, each to be clicked and typed. */
-export function FigureMarks({ figures, edited, onEdit, zoom, screen }: FigureMarksProps) {
+export function FigureMarks({ figures, edited, onEdit, onNear, zoom, screen }: FigureMarksProps) {
   const all = useRef<SVGGElement>(null);
   const last = useRef<string | undefined>(undefined);
   // Once it is typed, the keys are where they were: on the figure.
@@ -44,6 +46,8 @@ export function FigureMarks({ figures, edited, onEdit, zoom, screen }: FigureMar
             aria-label={words.shape.typeFigure(label, text.text)}
             class={`figure ${name === edited ? 'edited' : ''}`}
             transform={`translate(${text.x} ${text.y})${text.turn === 0 ? '' : ` rotate(${text.turn})`}`}
+            onPointerEnter={onNear}
+            onFocus={onNear}
             onClick={(event) => {
               event.stopPropagation();
               const isOnFigure = (event.target as Element).localName === 'text';

@@ -7,6 +7,7 @@ import type { PictureOptions } from '../../engine/answers/picture.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { figureShown, hasPhotographs } from '../../figure/use-figures.ts';
 import { ViewFigures } from '../../figure/view-figures.tsx';
+import { driversOfPicture } from '../../state/drivers.ts';
 import { hovered, type Selection, selection } from '../../state/selection.ts';
 import { words } from '../../words/en.ts';
 import { CombChoice, CombMarks } from './comb-marks.tsx';
@@ -153,6 +154,7 @@ function Shown({ of, figureOf, room, times, onZoom, edited, onEdit }: ShownProps
             figures={picture.figures}
             edited={edited}
             onEdit={onEdit}
+            onNear={() => void driversOfPicture(of)}
             zoom={zoom}
             screen={screen}
           />
