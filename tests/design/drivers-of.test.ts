@@ -74,3 +74,16 @@ test('what is solved for is no finer than the drawing shows', () => {
   const fraction = solveFigure(inInches, { ...spread, target: 1300 });
   expect(fraction.ok && fraction.value).toMatch(/ in$|^\d+(\.\d{1,2})? mm$/);
 });
+
+test('a ratio is solved for, though it is typed in a few decimals', () => {
+  const leg = sampleDesign('curved-leg', ['leg']);
+  const ankle = {
+    of: { part: 'leg' },
+    name: 'ankle_up',
+    kind: 'length',
+    parameter: 'ankle_height',
+    target: 200,
+  } as const;
+  const solved = solveFigure(leg, ankle);
+  expect(solved.ok && Number(solved.value)).toBeCloseTo(0.277, 2);
+});

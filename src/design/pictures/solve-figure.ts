@@ -19,10 +19,10 @@ export interface WantedFigure {
   readonly target: number;
 }
 
-/** Nearer than this, mm or rad, the figure is what was typed. */
-const NEAR = 1e-4;
-/** And nearer than this it is shown as what was typed: figures are shown to a tenth of a millimetre and a hundredth of a degree. */
+/** Nearer than this, mm or rad, a figure is shown as what was typed: figures are shown to a tenth of a millimetre and a hundredth of a degree. */
 const SHOWN = { length: 0.045, radius: 0.045, angle: 0.0045 * RAD_PER_DEGREE } as const;
+/** And sought to this share of it: a parameter is typed with six decimals, which of a ratio is some thousandths of a millimetre. */
+const SOUGHT = 1 / 20;
 const TRIALS = 24;
 
 /**
@@ -46,7 +46,7 @@ export function solveFigure(
     const figure = figuresOf(withParameter(design, called, typedAt(value)), of, memo)?.values.get(name);
     return figure === undefined ? undefined : figure - target;
   };
-  const found = between(parameter, now, offAt);
+  const found = between(parameter, now, offAt, SOUGHT * SHOWN[kind]);
   if (found !== undefined) {
     const shows = (value: number): boolean => Math.abs(offAt(value) ?? Infinity) < SHOWN[kind];
     return ok(typedAt(coarsestNear(parameter, found, design.units.length, shows) ?? found));
@@ -60,10 +60,11 @@ function between(
   { least, most }: NumericParameter,
   now: number,
   offAt: (value: number) => number | undefined,
+  near: number,
 ): number | undefined {
   const start = offAt(now);
   if (start === undefined) return undefined;
-  if (Math.abs(start) < NEAR) return now;
+  if (Math.abs(start) < near) return now;
   for (const end of [most, least]) {
     let [inner, innerOff] = [now, start];
     for (const share of [0.03, 0.1, 0.3, 1]) {
@@ -71,7 +72,7 @@ function between(
       const outerOff = offAt(outer);
       if (outerOff === undefined) break;
       if (Math.sign(outerOff) !== Math.sign(innerOff))
-        return closeIn(inner, innerOff, outer, outerOff, offAt);
+        return closeIn(inner, innerOff, outer, outerOff, offAt, near);
       [inner, innerOff] = [outer, outerOff];
     }
   }
@@ -85,13 +86,14 @@ function closeIn(
   b: number,
   bOff: number,
   offAt: (value: number) => number | undefined,
+  near: number,
 ): number | undefined {
   let [low, lowOff, high, highOff] = [a, aOff, b, bOff];
   for (let trial = 0; trial < TRIALS; trial++) {
     const at = (low * highOff - high * lowOff) / (highOff - lowOff);
     const off = offAt(at);
     if (off === undefined) return undefined;
-    if (Math.abs(off) < NEAR) return at;
+    if (Math.abs(off) < near) return at;
     if (Math.sign(off) === Math.sign(highOff)) lowOff /= 2;
     else [low, lowOff] = [high, highOff];
     [high, highOff] = [at, off];

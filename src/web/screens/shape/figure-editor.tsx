@@ -44,7 +44,7 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
   const take = async (typed: string): Promise<void> => {
     setWanted(typed);
     setProblem(undefined);
-    if (follows === undefined || drivers === undefined) return;
+    if (follows === undefined) return;
     if (follows.itself) {
       change(follows.label, edits(follows.parameter, typed));
       onDone();
@@ -53,18 +53,16 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
     const read = kind === 'angle' ? parseAngle(typed) : parseLength(typed, { unit: inHand.units.length });
     if (!read.ok) return;
     setSolving(true);
-    // Where the maker has not said which, the next one that can bring it there.
-    for (const { parameter, label } of chosen === undefined ? drivers : [follows]) {
-      const sought = { of, name: figure.name, kind: figure.kind, parameter, target: read.value };
-      const solved = await patientDo('solve', { design: inHand, wanted: sought });
-      if (solved.ok) {
-        change(label, edits(parameter, solved.value));
-        onDone();
-        return;
-      }
-      setProblem((before) => before ?? solved.problems[0]?.message);
-    }
+    const { parameter, label } = follows;
+    const sought = { of, name: figure.name, kind: figure.kind, parameter, target: read.value };
+    const solved = await patientDo('solve', { design: inHand, wanted: sought });
     setSolving(false);
+    if (!solved.ok) {
+      setProblem(solved.problems[0]?.message);
+      return;
+    }
+    change(label, edits(parameter, solved.value));
+    onDone();
   };
   return (
     <div class="figure-editor" style={{ left: `clamp(7.5rem, ${at.x}px, 100% - 7.5rem)`, top: `${at.y}px` }}>
