@@ -83,24 +83,23 @@ function BookDrawing({ scene, caption }: { readonly scene: ScreenScene; readonly
   const name = caption ?? words.book.figure;
   return (
     <figure>
-      <button
-        type="button"
-        class="enlarge"
-        title={words.book.enlarge}
-        aria-label={words.book.enlargeWhat(name)}
-        onClick={() => setLarge(true)}
-      >
-        <div class="scene drawn-page">
-          <svg
-            role="img"
-            aria-label={name}
-            viewBox={`${x - 1} ${y - 1} ${width + 2} ${height + 2}`}
-            style={{ maxWidth: `${(width + 2) * PX_PER_MM}px` }}
-          >
-            <SceneLines scene={scene} />
-          </svg>
-        </div>
-      </button>
+      <div class="scene drawn-page">
+        <svg
+          role="img"
+          aria-label={name}
+          viewBox={`${x - 1} ${y - 1} ${width + 2} ${height + 2}`}
+          style={{ maxWidth: `${(width + 2) * PX_PER_MM}px` }}
+        >
+          <SceneLines scene={scene} />
+        </svg>
+        <button
+          type="button"
+          class="enlarge"
+          title={words.book.enlarge}
+          aria-label={words.book.enlargeWhat(name)}
+          onClick={() => setLarge(true)}
+        />
+      </div>
       {isLarge ? <LargeDrawing scene={scene} name={name} onClose={() => setLarge(false)} /> : null}
       {caption === undefined ? null : <figcaption>{caption}</figcaption>}
     </figure>
