@@ -13,16 +13,41 @@ export const cures = signal<Readonly<Record<string, FigureToSet>>>({});
 /** The design that cures were sought for last. */
 let sought: unknown;
 
+/** ms without a key or a press before cures of cautions are sought: it takes a whole core for seconds. */
+const STILL = 4000;
+let still: ReturnType<typeof setTimeout> | undefined;
+/** The design whose cautions are to be cured once the maker is still. */
+let cautioned: Design | undefined;
+
+function cureCautionsSoon(inHand: Design | undefined): void {
+  clearTimeout(still);
+  cautioned = inHand;
+  if (inHand !== undefined) still = setTimeout(() => void seek(inHand, curesApart), STILL);
+}
+
+for (const kind of ['keydown', 'pointerdown'] as const) {
+  addEventListener(
+    kind,
+    () => {
+      if (cautioned === undefined) return;
+      if (stopCures()) sought = undefined;
+      if (sought !== cautioned) cureCautionsSoon(cautioned);
+    },
+    { capture: true, passive: true },
+  );
+}
+
 effect(() => {
   const inHand = design.value;
   const isAtRest = progress.value !== 'reckoning';
   const findings = (answerOf('findings').value ?? []) as readonly { readonly severity: string }[];
   const isWrong = problems.value.length > 0 || findings.some(({ severity }) => severity === 'stop');
   if (inHand !== sought) stopCures();
+  if (inHand !== cautioned) cureCautionsSoon(undefined);
   if (inHand === undefined || !isAtRest) return;
   if (isWrong) void seek(inHand, (from) => patientDo('cures', from));
   else if (progress.value === 'whole' && findings.some(({ severity }) => severity === 'caution'))
-    void seek(inHand, curesApart);
+    cureCautionsSoon(inHand);
 });
 
 async function seek(

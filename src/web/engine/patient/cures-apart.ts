@@ -27,8 +27,10 @@ export function curesApart(design: Design): Promise<Found> {
   });
 }
 
-/** Breaks off what is sought. */
-export function stopCures(): void {
+/** Breaks off what is sought; false when nothing was. */
+export function stopCures(): boolean {
+  const wasBusy = busy !== undefined;
   busy?.terminate();
   busy = undefined;
+  return wasBusy;
 }
