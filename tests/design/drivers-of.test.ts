@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Design, driversOf, solveFigure } from '../../src/design/index.ts';
+import { figuresOf } from '../../src/design/pictures/figures-of.ts';
 import { sampleDesign } from './sample-design.ts';
 
 const trestle = sampleDesign('shallow-v-trestle', ['leg', 'arm', 'tie', 'rail']);
@@ -70,6 +71,20 @@ test('what is solved for is no finer than the drawing shows', () => {
   } as const;
   const solved = solveFigure(trestle, { ...spread, target: 1300 });
   expect(solved.ok && solved.value).toMatch(/^\d+(\.\d{1,2})? mm$/);
+  // Where the drawing shows hundredths they hold as well.
+  const fine: Design = { ...trestle, units: { length: 'mm', decimals: 2 } };
+  const finer = solveFigure(fine, { ...spread, target: 1300 });
+  const spreadAt = (typed: string | number): number => {
+    const { parameters } = trestle;
+    const before = figuresOf(
+      { ...trestle, parameters: { ...parameters, top_length: typed } },
+      spread.of,
+      new Map(),
+    );
+    return before?.values.get(spread.name) ?? Number.NaN;
+  };
+  expect(solved.ok && Math.abs(spreadAt(solved.value) - 1300)).toBeLessThan(0.05);
+  expect(finer.ok && Math.abs(spreadAt(finer.value) - 1300)).toBeLessThan(0.005);
   const inInches: Design = { ...trestle, units: { length: 'in', nearest: '1/16' } };
   const fraction = solveFigure(inInches, { ...spread, target: 1300 });
   expect(fraction.ok && fraction.value).toMatch(/ in$|^\d+(\.\d{1,2})? mm$/);

@@ -3,7 +3,7 @@ import { type NumericParameter, typedFigure } from '../cures/typed-figure.ts';
 import type { Design } from '../design-schema.ts';
 import { formOfDesign } from '../form-of-design.ts';
 import type { Memo } from '../memo.ts';
-import { type Figures, figuresOf } from './figures-of.ts';
+import { figuresOf } from './figures-of.ts';
 import type { PictureOf } from './picture-of.ts';
 
 /** A parameter that a figure of a drawing follows. */
@@ -47,13 +47,16 @@ export function driversOf(
   const form = formOfDesign(design);
   const before = figuresOf(design, of, memo);
   if (!form.ok || before === undefined) return new Map();
-  const others = SIDES.filter((side) => !('side' in of && of.side === side)).map((side) => ({ side }));
-  const allOf = (figures: Figures, changed: Design): readonly number[] => [
-    ...[...before.values.keys()].map((name) => figures.values.get(name) ?? Number.NaN),
-    ...others.flatMap((each) => [...(figuresOf(changed, each, memo)?.values.values() ?? [])]),
-  ];
-  const all = allOf(before, design);
-  const names = [...before.values.keys()];
+  const others = SIDES.filter((side) => !('side' in of && of.side === side));
+  const otherFigures = (changed: Design): ReadonlyMap<string, number> =>
+    new Map(
+      others.flatMap((side) =>
+        [...(figuresOf(changed, { side }, memo)?.values ?? [])].map(
+          ([name, value]) => [`${side} ${name}`, value] as const,
+        ),
+      ),
+    );
+  const beside = otherFigures(design);
   const drivers = new Map<string, Weighed[]>();
   for (const parameter of describeForm(form.value).parameters) {
     if (!('least' in parameter) || parameter.kind === 'count') continue;
@@ -61,19 +64,22 @@ export function driversOf(
     const value = before.parameters[parameter.name] as number;
     const moved = nudged(design, of, parameter, value, memo);
     if (moved === undefined) continue;
-    const changes = allOf(moved.figures, moved.design).map((figure, at) => {
-      const change = Math.abs(figure - all[at]!) / moved.by;
-      return Number.isNaN(change) ? 0 : change;
-    });
-    for (const [at, name] of names.entries()) {
-      const change = changes[at]!;
+    const changesIn = (from: ReadonlyMap<string, number>, to: ReadonlyMap<string, number>) =>
+      [...from].map(([name, value]) => ({
+        name,
+        value,
+        change: Math.abs((to.get(name) ?? value) - value) / moved.by,
+      }));
+    const own = changesIn(before.values, moved.figures.values);
+    const all = [...own, ...changesIn(beside, otherFigures(moved.design))];
+    for (const { name, value: figure, change } of own) {
       if (change < FOLLOWS) continue;
-      const itself = Math.abs(all[at]! - value) < SAME && Math.abs(change - 1) < FOLLOWS;
+      const itself = Math.abs(figure - value) < SAME && Math.abs(change - 1) < FOLLOWS;
       const weighed = {
         parameter: parameter.name,
         label: parameter.label,
         itself,
-        disturbs: changes.reduce((sum, each) => sum + Math.min(1, each / change), -1),
+        disturbs: all.reduce((sum, each) => sum + Math.min(1, each.change / change), -1),
         isThere: value !== 0 || parameter.least !== 0,
         reach: change * (parameter.most - parameter.least),
       };

@@ -19,9 +19,7 @@ export interface WantedFigure {
   readonly target: number;
 }
 
-/** Nearer than this, mm or rad, a figure is shown as what was typed: figures are shown to a tenth of a millimetre and a hundredth of a degree. */
-const SHOWN = { length: 0.045, radius: 0.045, angle: 0.0045 * RAD_PER_DEGREE } as const;
-/** And sought to this share of it: a parameter is typed with six decimals, which of a ratio is some thousandths of a millimetre. */
+/** A figure is sought to this share of what is shown of it: a parameter is typed with six decimals, which of a ratio is some thousandths of a millimetre. */
 const SOUGHT = 1 / 20;
 const TRIALS = 24;
 
@@ -46,13 +44,24 @@ export function solveFigure(
     const figure = figuresOf(withParameter(design, called, typedAt(value)), of, memo)?.values.get(name);
     return figure === undefined ? undefined : figure - target;
   };
-  const found = between(parameter, now, offAt, SOUGHT * SHOWN[kind]);
+  const shown = shownTo(kind, design);
+  const found = between(parameter, now, offAt, SOUGHT * shown);
   if (found !== undefined) {
-    const shows = (value: number): boolean => Math.abs(offAt(value) ?? Infinity) < SHOWN[kind];
+    const shows = (value: number): boolean => Math.abs(offAt(value) ?? Infinity) < shown;
     return ok(typedAt(coarsestNear(parameter, found, design.units.length, shows) ?? found));
   }
   const message = `${parameter.label} alone does not bring it there.`;
   return fail({ code: 'figure.out-of-reach', message, path: `parameters.${called}` });
+}
+
+/**
+ * Nearer than this, mm or rad, a figure is shown as what was typed: of a degree to a hundredth, of a millimetre to the decimals of the
+ * design, though never to less than a tenth.
+ */
+function shownTo(kind: WantedFigure['kind'], { units }: Design): number {
+  if (kind === 'angle') return 0.45 * 0.01 * RAD_PER_DEGREE;
+  const decimals = units.length === 'mm' ? Math.max(1, units.decimals) : 1;
+  return 0.45 * 10 ** -decimals;
 }
 
 /** From what it is now towards both ends of the range, in growing steps until the sign changes, then closing in. */

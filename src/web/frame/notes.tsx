@@ -5,7 +5,7 @@ import { useAnswer } from '../engine/use-answer.ts';
 import { cures, foreseeCure, takeCure } from '../state/cures.ts';
 import { keyOfFinding } from '../state/key-of-finding.ts';
 import { selection } from '../state/selection.ts';
-import { seekParameter, showFinding } from '../state/show-finding.ts';
+import { parameterOf, seekParameter, showFinding } from '../state/show-finding.ts';
 import { type ShownFinding, shownFindings } from '../state/shown-findings.ts';
 import { Button } from '../ui/button.tsx';
 import { words } from '../words/en.ts';
@@ -15,7 +15,8 @@ const said = words.notes;
 /** What the checks have to say, always in view; each finding leads to its place, and has its cure beside it. */
 export function Notes() {
   useAnswer('findings');
-  const parts = useAnswer('parts') ?? [];
+  const listed = useAnswer('parts');
+  const parts = listed ?? [];
   const findings = shownFindings.value;
   const wrong = problems.value;
   // On a phone they are one line until they are opened.
@@ -36,7 +37,7 @@ export function Notes() {
           </Button>
         </span>
       </header>
-      {wrong.length > 0 ? <p class="hint">{said.unusableHelp}</p> : null}
+      {wrong.length > 0 && listed !== undefined ? <p class="hint">{said.unusableHelp}</p> : null}
       <ul class="findings">
         {wrong.map((problem) => (
           <ProblemItem key={problem.message} problem={problem} />
@@ -64,7 +65,7 @@ function tallyOf(findings: readonly Finding[]): string {
 }
 
 function ProblemItem({ problem }: { readonly problem: Problem }) {
-  const parameter = /parameters\.(\w+)$/.exec(problem.path ?? '')?.[1];
+  const parameter = parameterOf(problem);
   return (
     <li class="finding stop">
       <p class="severity">{said.severity.stop}</p>

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/index.ts';
+import type { Finding, Problem } from '../../core/index.ts';
 import { shownPicture, soughtParameter } from '../screens/shape/shown-picture.ts';
 import { keyOfFinding } from './key-of-finding.ts';
 import { screen, show } from './screen.ts';
@@ -17,6 +17,11 @@ export function showFinding(finding: Finding): void {
   else if (screen.value === 'designs') show('shape');
   // An edge is best seen on its part alone.
   if (part !== undefined && edges.length > 0 && screen.value === 'shape') shownPicture.value = { part };
+}
+
+/** The parameter that a problem is of, where it is of one. */
+export function parameterOf({ path }: Pick<Problem, 'path'>): string | undefined {
+  return /parameters\.(\w+)$/.exec(path ?? '')?.[1];
 }
 
 /** Leads to the field of a parameter. */

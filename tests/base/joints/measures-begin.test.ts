@@ -20,8 +20,10 @@ function cornersOf({ face, back, silhouette, drawn }: PlacedPart): readonly Vec3
 
 type Line = readonly [Vec, Vec];
 
-/** Lines of the face side's straight edges, and of the long sides of the wood that the part is cut from. */
-function linesOf({ face, silhouette }: PlacedPart): readonly Line[] {
+/** The line of the edge that is named; of none, the long sides of the wood that the part is cut from. */
+function linesOf({ face, silhouette }: PlacedPart, edge: string | undefined): readonly Line[] {
+  const named = face.flatMap(({ outer }) => outer.edges.filter(({ tag }) => tag.id === edge));
+  if (edge !== undefined) return named.map(({ from, to }): Line => [from, to]);
   const blank = silhouette.flatMap(({ outer }) => outer.edges.map(({ from }) => from));
   const xs = blank.map(({ x }) => x);
   const sides = [Math.min(...xs), Math.max(...xs)].map(
@@ -30,7 +32,7 @@ function linesOf({ face, silhouette }: PlacedPart): readonly Line[] {
       { x, y: 1 },
     ],
   );
-  return [...face.flatMap(({ outer }) => outer.edges.map(({ from, to }): Line => [from, to])), ...sides];
+  return sides;
 }
 
 function offLine([from, to]: Line, at: Vec): number {
@@ -47,8 +49,17 @@ describe.each(BASE_FORMS.map(({ name }) => name))('%s', (form) => {
     for (const { part: id, work } of joined.joints.flatMap(({ sides }) => sides)) {
       const part = base.parts.find((each) => each.id === id)!;
       const corners = cornersOf(part);
-      for (const { own, measures } of work.filter((each): each is Marked => each.kind !== 'pocket')) {
-        for (const { from, along, to, value, away } of measures) {
+      for (const marked of work.filter((each): each is Marked => each.kind !== 'pocket')) {
+        const { own, measures } = marked;
+        const alongEnd = measures.filter(({ along }) => along === 'end');
+        if (marked.kind === 'mortise' && alongEnd.length > 0) {
+          // A slot is as long by the rule on its end as what goes into it, slanting though the end may be.
+          const [near, far] = (['near side', 'far side'] as const).map(
+            (to) => alongEnd.find((each) => each.to === to)!.value,
+          );
+          expect(far! - near!, `${form}, ${id}: along the end`).toBeCloseTo(marked.length, 9);
+        }
+        for (const { from, edge, along, to, value, away } of measures) {
           const seenAt = `${form}, ${id}: ${to} from the ${from}`;
           expect(length3(away), seenAt).toBeCloseTo(1, 9);
           if (to !== 'centre') continue;
@@ -57,9 +68,10 @@ describe.each(BASE_FORMS.map(({ name }) => name))('%s', (form) => {
           if (from === 'face side') expect(begins.z, seenAt).toBeCloseTo(0, 6);
           if (along === 'end') {
             // Along an end that need not be square to it the rule begins on the line of the face edge itself.
-            expect(Math.min(...linesOf(part).map((line) => offLine(line, begins))), seenAt).toBeLessThan(
-              1e-6,
-            );
+            expect(
+              Math.min(...linesOf(part, edge).map((line) => offLine(line, begins))),
+              seenAt,
+            ).toBeLessThan(1e-6);
             seen += 1;
             continue;
           }

@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
-import { formatAngle, formatLength, parseAngle, parseLength } from '../../../measure/index.ts';
+import { formatAngle, parseAngle, parseLength } from '../../../measure/index.ts';
 import type { ScreenFigure } from '../../engine/answers/picture.ts';
 import { foresee } from '../../engine/engine.ts';
 import { patientDo } from '../../engine/patient/patient-do.ts';
 import type { Pull } from '../../engine/protocol.ts';
 import { change, design } from '../../state/current.ts';
 import { driversOfPicture } from '../../state/drivers.ts';
-import { lengthStyle } from '../../state/lengths.ts';
+import { plainLength } from '../../state/lengths.ts';
 import { Choice } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
 import { words } from '../../words/en.ts';
@@ -38,7 +38,7 @@ export function FigureEditor({ of, figure, at, onDone }: FigureEditorProps) {
   const shown =
     kind === 'angle'
       ? formatAngle(figure.value, { unit: 'deg', decimals: 2 }).replace(/\.?0+°$/, '°')
-      : formatLength(figure.value, lengthStyle()).replace(/\.0+(?= mm$)/, '');
+      : plainLength(figure.value);
   const standing = first?.itself === true ? String(inHand.parameters[first.parameter] ?? shown) : shown;
   const edits = (parameter: string, to: string | number) => [{ path: ['parameters', parameter], to }];
   const take = async (typed: string): Promise<void> => {

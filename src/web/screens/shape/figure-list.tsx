@@ -4,7 +4,7 @@ import type { DescribedParameter } from '../../../sketch/index.ts';
 import { foresee, problems } from '../../engine/engine.ts';
 import { useAnswer } from '../../engine/use-answer.ts';
 import { change, design } from '../../state/current.ts';
-import { lengthStyle } from '../../state/lengths.ts';
+import { lengthStyle, plainLength } from '../../state/lengths.ts';
 import { pulledTo } from '../../state/pulling.ts';
 import { Choice, choicesOf } from '../../ui/choice.tsx';
 import { MeasureField } from '../../ui/measure-field.tsx';
@@ -99,7 +99,7 @@ function rangeOf(parameter: Figures) {
 
 /** A figure of a parameter as one would type it in the design's unit. */
 function sayFigure({ kind }: Figures, value: number): string {
-  if (kind === 'length') return formatLength(value, lengthStyle()).replace(/\.0+(?= mm$)/, '');
+  if (kind === 'length') return plainLength(value);
   if (kind === 'angle') return formatAngle(value, { unit: 'deg', decimals: 1 }).replace('.0°', '°');
   return `${value}`;
 }

@@ -1,5 +1,5 @@
 import { problems } from '../../engine/engine.ts';
-import { seekParameter } from '../../state/show-finding.ts';
+import { parameterOf, seekParameter } from '../../state/show-finding.ts';
 import { Button } from '../../ui/button.tsx';
 import { words } from '../../words/en.ts';
 
@@ -11,8 +11,9 @@ export function NoDrawing() {
     <div class="no-drawing" role="status">
       <p>{words.shape.noDrawing}</p>
       <ul>
-        {wrong.map(({ message, path }) => {
-          const parameter = /parameters\.(\w+)$/.exec(path ?? '')?.[1];
+        {wrong.map((problem) => {
+          const { message } = problem;
+          const parameter = parameterOf(problem);
           return (
             <li key={message}>
               {message}{' '}
